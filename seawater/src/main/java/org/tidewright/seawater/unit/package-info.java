@@ -1,0 +1,9 @@
+/**
+ * The mark that states a number's unit, and the conversions between the trade's units and SI.
+ *
+ * <p>May use nothing but the JDK. To add a unit annotation, write the text as {@link Unit} describes.
+ */
+@NullMarked
+package org.tidewright.seawater.unit;
+
+import org.jspecify.annotations.NullMarked;
