@@ -1,0 +1,20 @@
+package org.tidewright.plan.model;
+
+import org.jspecify.annotations.Nullable;
+import org.tidewright.plan.quantity.Amount;
+
+/** Rock in a vessel. */
+public record Rock(
+        @Entry(value = "mass when dry", unit = "kg", least = 0, most = 5000)
+        Amount dryMass,
+
+        @Entry(value = "water displaced per dry mass", unit = "m^3/kg", least = 0.2e-3, most = 1.2e-3) @Nullable
+        Amount displaces,
+
+        @Entry(
+                value = "height of its highest part above the vessel's bottom; below the lowest level when left out",
+                unit = "m",
+                least = 0,
+                most = 5)
+        @Nullable
+        Amount top) {}

@@ -1,0 +1,8 @@
+/**
+ * The JSON Schema of the plan file, generated from the records of {@link org.tidewright.plan.model}, so that editors can
+ * help while a plan is typed. Nothing to add here when a key is added.
+ */
+@NullMarked
+package org.tidewright.plan.schema;
+
+import org.jspecify.annotations.NullMarked;
