@@ -1,0 +1,133 @@
+package org.tidewright.husbandry.advice;
+
+import java.util.Locale;
+import org.tidewright.plan.model.UnitSystem;
+
+/**
+ * A figure in the reader's units, rounded so that its last digit is one the doubt can reach.
+ *
+ * @param value the number, {@code "24"}; for "never" the words
+ * @param doubt {@code "± 3"} or {@code "(6–9)"}, empty when there is none
+ * @param unit symbol, empty for a plain number; stands after value and doubt
+ */
+public record FigureText(String value, String doubt, String unit) {
+    private static final char NO_BREAK = '\u00a0';
+    private static final char THIN_NO_BREAK = '\u202f';
+    private static final char MINUS = '\u2212';
+
+    public static FigureText of(Figure figure, UnitSystem system) {
+        if (figure.measure() == Measure.DURATION) {
+            return duration(figure);
+        }
+        return in(figure, figure.measure().unit(system));
+    }
+
+    /** On one line, {@code 24 ± 3 L}, with no-break spaces. */
+    public String line() {
+        StringBuilder text = new StringBuilder(value);
+        boolean range = doubt.startsWith("(");
+        if (!doubt.isEmpty() && !range) {
+            text.append(NO_BREAK).append(doubt);
+        }
+        if (!unit.isEmpty()) {
+            text.append(NO_BREAK).append(unit);
+        }
+        if (range) {
+            text.append(NO_BREAK).append(doubt);
+        }
+        return text.toString();
+    }
+
+    private static FigureText in(Figure figure, Measure.Unit unit) {
+        if (Double.isInfinite(figure.value())) {
+            return new FigureText("never", "", "");
+        }
+        double shown = unit.shown(figure.value());
+        if (figure.doubt() instanceof Doubt.StandardError error) {
+            double size = Math.abs(error.size() * unit.factor());
+            int decimals = decimalsFor(size, unit.decimals());
+            double least = Math.pow(10, -decimals);
+            return new FigureText(
+                    number(shown, decimals), "±" + NO_BREAK + number(Math.max(size, least), decimals), unit.symbol());
+        } else if (figure.doubt() instanceof Doubt.Range range) {
+            double low = unit.shown(range.low());
+            double high = unit.shown(range.high());
+            int decimals = decimalsFor((high - low) / 3.3, unit.decimals());
+            return new FigureText(
+                    number(shown, decimals),
+                    "(" + number(low, decimals) + "–" + number(high, decimals) + ")",
+                    unit.symbol());
+        }
+        return new FigureText(number(shown, decimalsFor(Math.abs(shown) / 100, unit.decimals())), "", unit.symbol());
+    }
+
+    /** Decimals at which one standard error still shows one digit, never finer than makes sense. */
+    private static int decimalsFor(double standardError, int finest) {
+        if (!(standardError > 0) || Double.isInfinite(standardError)) {
+            return standardError > 0 ? 0 : finest;
+        }
+        int decimals = (int) -Math.floor(Math.log10(standardError));
+        return Math.max(0, Math.min(finest, decimals));
+    }
+
+    private static FigureText duration(Figure figure) {
+        double seconds = figure.value();
+        if (Double.isInfinite(seconds)) {
+            String never = figure.doubt() instanceof Doubt.Range range && Double.isFinite(range.low())
+                    ? "(" + span(range.low()) + " at the earliest)"
+                    : "";
+            return new FigureText("not reached", never, "");
+        }
+        Scale scale = Scale.of(seconds);
+        if (figure.doubt() instanceof Doubt.Range range) {
+            String high = Double.isInfinite(range.high()) ? "never" : scale.told(range.high());
+            return new FigureText(scale.told(seconds), "(" + scale.told(range.low()) + "–" + high + ")", scale.symbol);
+        } else if (figure.doubt() instanceof Doubt.StandardError error) {
+            return new FigureText(scale.told(seconds), "±" + NO_BREAK + scale.told(error.size()), scale.symbol);
+        }
+        return new FigureText(scale.told(seconds), "", scale.symbol);
+    }
+
+    private static String span(double seconds) {
+        Scale scale = Scale.of(seconds);
+        return scale.told(seconds) + NO_BREAK + scale.symbol;
+    }
+
+    /** The unit a span of time is told in. */
+    private enum Scale {
+        SECONDS("s", 1),
+        MINUTES("min", 60),
+        HOURS("h", 3600),
+        DAYS("days", 86400);
+
+        private final String symbol;
+        private final double seconds;
+
+        Scale(String symbol, double seconds) {
+            this.symbol = symbol;
+            this.seconds = seconds;
+        }
+
+        static Scale of(double span) {
+            if (span < 100) {
+                return SECONDS;
+            } else if (span < 95 * 60) {
+                return MINUTES;
+            }
+            return span < 72 * 3600 ? HOURS : DAYS;
+        }
+
+        String told(double span) {
+            double told = span / seconds;
+            return number(told, told < 9.95 && this != SECONDS ? 1 : 0).replaceAll("\\.0$", "");
+        }
+    }
+
+    /** A number as the pages write it: real minus sign, thin spaces between thousands. */
+    public static String number(double value, int decimals) {
+        String digits = String.format(Locale.ROOT, "%,." + decimals + "f", Math.abs(value))
+                .replace(',', THIN_NO_BREAK);
+        boolean negative = value < 0 && digits.chars().anyMatch(c -> c >= '1' && c <= '9');
+        return negative ? MINUS + digits : digits;
+    }
+}

@@ -1,0 +1,62 @@
+package org.tidewright.husbandry.advice;
+
+import org.tidewright.plan.model.UnitSystem;
+
+/** A kind of quantity and how it is told: in which unit, and how finely at the finest. */
+public enum Measure {
+    /** m³, told in litres or US gallons. */
+    VOLUME(new Unit("L", "l", 1000, 0, 1), new Unit("gal", "gal", 1 / 3.785411784e-3, 0, 1)),
+    /** m, a water level or a small height, told in millimetres or inches. */
+    LEVEL(new Unit("mm", "mm", 1000, 0, 0), new Unit("in", "in", 1 / 0.0254, 0, 1)),
+    /** m, told in centimetres or inches. */
+    LENGTH(new Unit("cm", "cm", 100, 0, 1), new Unit("in", "in", 1 / 0.0254, 0, 1)),
+    /** °C on ITS-90. */
+    TEMPERATURE(new Unit("°C", "c", 1, 0, 1), new Unit("°F", "f", 1.8, 32, 1)),
+    /** K, a difference of temperatures. */
+    TEMPERATURE_DIFFERENCE(new Unit("K", "k", 1, 0, 1), new Unit("°F", "f", 1.8, 0, 1)),
+    /** kg/m³ of a dissolved gas, told in mg/L everywhere. */
+    CONCENTRATION(new Unit("mg/L", "mg_per_l", 1000, 0, 1), new Unit("mg/L", "mg_per_l", 1000, 0, 1)),
+    /** s, told in seconds, minutes, hours or days by its size. */
+    DURATION(new Unit("s", "s", 1, 0, 0), new Unit("s", "s", 1, 0, 0)),
+    /** kg. */
+    MASS(new Unit("kg", "kg", 1, 0, 1), new Unit("lb", "lb", 1 / 0.45359237, 0, 0)),
+    /** Pa, a load on a floor, told in kPa or pounds per square foot. */
+    LOAD(new Unit("kPa", "kpa", 1e-3, 0, 1), new Unit("psf", "psf", 1 / 47.880259, 0, 0)),
+    /** N, a load on a foot, told as the mass that weighs so. */
+    FORCE(new Unit("kg", "kg", 1 / 9.80665, 0, 0), new Unit("lb", "lb", 1 / 4.4482216152605, 0, 0)),
+    /** m³/s. */
+    FLOW(new Unit("L/h", "l_per_h", 3.6e6, 0, 0), new Unit("gal/h", "gal_per_h", 3600 / 3.785411784e-3, 0, 0)),
+    /** W. */
+    POWER(new Unit("W", "w", 1, 0, 0), new Unit("W", "w", 1, 0, 0)),
+    /** J, told in watt-hours. */
+    ENERGY(new Unit("Wh", "wh", 1 / 3600.0, 0, 0), new Unit("Wh", "wh", 1 / 3600.0, 0, 0)),
+    /** A share of one, told in per cent. */
+    SHARE(new Unit("%", "percent", 100, 0, 0), new Unit("%", "percent", 100, 0, 0)),
+    /** A plain number. */
+    NUMBER(new Unit("", "", 1, 0, 1), new Unit("", "", 1, 0, 1));
+
+    /**
+     * A unit shown to the keeper: shown = value × factor + zero.
+     *
+     * @param symbol on screens
+     * @param suffix at the end of names in JSON and CSV
+     * @param decimals most decimals that make sense to a reader
+     */
+    public record Unit(String symbol, String suffix, double factor, double zero, int decimals) {
+        public double shown(double value) {
+            return value * factor + zero;
+        }
+    }
+
+    private final Unit metric;
+    private final Unit us;
+
+    Measure(Unit metric, Unit us) {
+        this.metric = metric;
+        this.us = us;
+    }
+
+    public Unit unit(UnitSystem system) {
+        return system == UnitSystem.US ? us : metric;
+    }
+}

@@ -1,0 +1,27 @@
+package org.tidewright.husbandry.rehearsal;
+
+import java.util.List;
+import org.tidewright.husbandry.advice.Sentence;
+import org.tidewright.husbandry.advice.Source;
+import org.tidewright.plan.model.Plan;
+
+/**
+ * A power cut, rehearsed.
+ *
+ * @param lead the sentence the page opens with
+ * @param water the first minutes, the check valve counted as absent and the air holes as the order says
+ * @param traces temperature and oxygen over the hours
+ * @param crossings for every limit of every trace, when it is met
+ * @param remarks what else came out: the check valve's benefit, the restart, the battery
+ * @param sources every source referred to
+ * @param cautions whose word comes first
+ */
+public record OutageReport(
+        Plan plan,
+        Sentence lead,
+        WaterReport water,
+        List<Trace> traces,
+        List<Crossing> crossings,
+        List<Sentence> remarks,
+        List<Source> sources,
+        List<String> cautions) {}

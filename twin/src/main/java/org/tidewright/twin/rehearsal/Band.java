@@ -1,0 +1,4 @@
+package org.tidewright.twin.rehearsal;
+
+/** A quantity along time over many draws: the 5th, 50th and 95th of 100 at each moment, in the quantity's own unit. */
+public record Band(double[] low, double[] middle, double[] high) {}
