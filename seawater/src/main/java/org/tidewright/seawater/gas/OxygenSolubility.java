@@ -55,6 +55,7 @@ public final class OxygenSolubility {
      *
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
+     * @return moles of O2 per cubic metre of seawater
      * @source {@link #perMass} times EOS-80 density
      * @validity as {@link #perMass}
      */
@@ -69,6 +70,7 @@ public final class OxygenSolubility {
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
      * @param pressure total pressure of the air at the water, not reduced to sea level
+     * @return moles of O2 per cubic metre of seawater
      * @source {@link #perVolume(double, double)} times {@link #pressureFactor}
      * @validity as both
      */
@@ -103,6 +105,7 @@ public final class OxygenSolubility {
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
      * @param pressure total pressure of the air at the water, above the vapour pressure
+     * @return factor on any of the solubilities, 1 at one atmosphere
      * @source Benson and Krause 1984, Limnol. Oceanogr. 29, 620-632, eq. 24 without its second-order term
      * @validity 50 to 110 kPa
      */

@@ -17,6 +17,7 @@ public final class SchmidtNumber {
      * <pre>Sc = 1920.4 - 135.6 t + 5.2122 t^2 - 0.10939 t^3 + 9.3777e-4 t^4</pre>
      *
      * @param temperature ITS-90
+     * @return Schmidt number
      * @source Wanninkhof 2014, Limnol. Oceanogr. Methods 12, 351-362, table 1
      * @validity -2 to 40 degC, S = 35: {@link #FIT}; fresh water is 6 to 8 % lower
      * @checkvalue 20 degC: 568

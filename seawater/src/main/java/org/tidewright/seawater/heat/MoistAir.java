@@ -25,6 +25,7 @@ public final class MoistAir {
      *
      * @param temperature of the air, ITS-90
      * @param relativeHumidity over liquid water, as a share: 0 dry, 1 saturated
+     * @return partial pressure of water vapour
      * @source definition of relative humidity over liquid water, World Meteorological Organization
      * @validity as {@link VapourPressure#ofPureWater}
      */
@@ -74,6 +75,7 @@ public final class MoistAir {
      * @param temperature of the air, ITS-90
      * @param vapourPressure partial pressure of water vapour, below the total
      * @param pressure total pressure of the air
+     * @return kilograms of dry air per cubic metre
      * @source ideal gas law with the specific constant of dry air, 287.055 J/(kg K)
      * @validity ideal gases; within 0.1 % near room conditions
      */
@@ -91,6 +93,7 @@ public final class MoistAir {
      *
      * @param temperature of the air, ITS-90
      * @param vapourPressure partial pressure of water vapour
+     * @return kilograms of vapour per cubic metre
      * @source ideal gas law with the specific constant of water vapour, 461.5 J/(kg K)
      * @validity ideal gases; within 0.1 % near room conditions
      */

@@ -24,6 +24,7 @@ public final class VapourPressure {
      * </pre>
      *
      * @param temperature ITS-90; below the triple point the value is that of supercooled water, not of ice
+     * @return pressure of saturated vapour
      * @source Wagner and Pruss 1993, J. Phys. Chem. Ref. Data 22, 783-787, eq. 1; IAPWS SR1-86(1992)
      * @validity 0.01 degC to the critical point; 0.023 % from IAPWS-95 between 0 and 40 degC
      */
@@ -55,6 +56,7 @@ public final class VapourPressure {
      *
      * @param temperature ITS-90
      * @param practicalSalinity PSS-78
+     * @return pressure of saturated vapour
      * @source Dickson, Sabine and Christian 2007, PICES Special Publication 3, ch. 5, vapour pressure of seawater
      * @validity S 0 to 40, 0 to 40 degC: {@link #FIT}; 0.031 % from TEOS-10 there
      * @checkvalue S = 35, 25 degC: 0.0307 atm

@@ -50,6 +50,8 @@ public final class Bounds {
      *
      * @param value the number to judge, in {@code unit} like its limits
      * @param unit written as in {@link Unit}
+     * @param least smallest value allowed
+     * @param most largest value allowed
      * @param what names the quantity in the message
      */
     public static void within(double value, String unit, double least, double most, String what) {

@@ -16,7 +16,13 @@ public record FittedRange(
         @Unit("1") double freshest,
         @Unit("1") double saltiest) {
 
-    /** Whether the source vouches for the formula at this temperature and salinity. */
+    /**
+     * Whether the source vouches for the formula at this temperature and salinity.
+     *
+     * @param temperature ITS-90
+     * @param practicalSalinity PSS-78
+     * @return false outside the range, and for NaN
+     */
     public boolean covers(@Unit("degC") double temperature, @Unit("1") double practicalSalinity) {
         return temperature >= coldest
                 && temperature <= hottest

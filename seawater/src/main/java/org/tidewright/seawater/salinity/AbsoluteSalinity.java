@@ -53,6 +53,7 @@ public final class AbsoluteSalinity {
      *
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
+     * @return kilograms of anhydrous salt per cubic metre of seawater
      * @source the two definitions above with EOS-80 density
      * @validity as {@link Density#ofSeawater}
      */

@@ -25,6 +25,7 @@ public final class Viscosity {
      *
      * @param temperature ITS-90
      * @param practicalSalinity PSS-78, converted to {@linkplain AbsoluteSalinity absolute salinity} inside
+     * @return dynamic viscosity
      * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380, eq. 22, coefficients as printed
      * @validity 0 to 180 degC, 0 to 0.15 kg/kg: {@link #FIT}; 1.5 %
      */
@@ -44,6 +45,7 @@ public final class Viscosity {
      * <pre>mu_w = 4.2844e-5 + 1 / (0.157 (t + 64.993)^2 - 91.296)</pre>
      *
      * @param temperature ITS-90
+     * @return dynamic viscosity
      * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380, eq. 23, fitted to IAPWS 2008
      * @validity 0 to 180 degC; 0.05 % from IAPWS 2008
      */

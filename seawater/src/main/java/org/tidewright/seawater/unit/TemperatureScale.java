@@ -27,6 +27,7 @@ public final class TemperatureScale {
      * Absolute temperature.
      *
      * @param temperature ITS-90
+     * @return the same temperature in kelvin
      * @source definition of the degree Celsius
      * @validity everywhere
      */
