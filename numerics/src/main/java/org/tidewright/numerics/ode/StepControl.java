@@ -1,0 +1,52 @@
+package org.tidewright.numerics.ode;
+
+/**
+ * Proportional-integral choice of the next step from the scaled error of this one.
+ *
+ * <pre>
+ * accepted: h_new = h min(10, max(0.2, 0.9 err^(-a) err_old^b)),  b = 0.04,  a = 1/5 - 0.75 b
+ * rejected: h_new = h max(0.2, 0.9 err^(-a))
+ * </pre>
+ *
+ * <p>Gustafsson 1991, ACM Trans. Math. Softw. 17, 533-554, with the constants of the code DOPRI5 (Hairer, Nørsett and
+ * Wanner 1993, section II.4 and appendix; b as in Hairer and Wanner 1996, section IV.2). StrictMath, so that steps are
+ * the same on every machine.
+ */
+final class StepControl {
+    private static final double ORDER = 5;
+    private static final double INTEGRAL = 0.04;
+    private static final double PROPORTIONAL = 1 / ORDER - 0.75 * INTEGRAL;
+    private static final double SAFETY = 0.9;
+    private static final double LEAST_FACTOR = 0.2;
+    private static final double GREATEST_FACTOR = 10;
+    private static final double LEAST_ERROR_REMEMBERED = 1e-4;
+
+    private double lastError = LEAST_ERROR_REMEMBERED;
+    private boolean justRejected;
+
+    /** Forgets the errors of steps taken before a jump. */
+    void restart() {
+        lastError = LEAST_ERROR_REMEMBERED;
+        justRejected = false;
+    }
+
+    /** Factor for the step after an accepted one; no growth straight after a rejection. */
+    double factorAfterAcceptance(double error) {
+        double wanted = SAFETY * StrictMath.pow(lastError, INTEGRAL) / StrictMath.pow(error, PROPORTIONAL);
+        double factor = Math.min(justRejected ? 1 : GREATEST_FACTOR, Math.max(LEAST_FACTOR, wanted));
+        lastError = Math.max(error, LEAST_ERROR_REMEMBERED);
+        justRejected = false;
+        return factor;
+    }
+
+    /** Factor for a second try; an infinite error asks for the strongest cut. */
+    double factorAfterRejection(double error) {
+        justRejected = true;
+        return Math.max(LEAST_FACTOR, SAFETY / StrictMath.pow(error, PROPORTIONAL));
+    }
+
+    /** Whether the factor was held back by its bound rather than chosen by the error. */
+    static boolean atGreatest(double factor) {
+        return factor == GREATEST_FACTOR;
+    }
+}
