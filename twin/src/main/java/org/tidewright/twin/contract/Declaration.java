@@ -1,0 +1,24 @@
+package org.tidewright.twin.contract;
+
+import org.tidewright.seawater.unit.Unit;
+
+/** Where a network's bodies, parameters and settings are declared while it is assembled. Names are unique. */
+public interface Declaration {
+    Body body(String name, Shape shape, @Unit("m") double bottomHeight, @Unit("J/K") double solidHeatCapacity);
+
+    /** A body of the outside world, or one without a surface. */
+    default Body body(String name) {
+        return body(name, Shape.none(), 0, 0);
+    }
+
+    /**
+     * A number not known exactly.
+     *
+     * @param unit coherent unit of the three values
+     * @param low 5 of 100 draws lie below
+     * @param high 95 of 100 draws lie below
+     */
+    Parameter parameter(String name, String unit, double usual, double low, double high, Basis basis, String source);
+
+    Setting setting(String name, double initial);
+}

@@ -1,0 +1,36 @@
+package org.tidewright.twin.contract;
+
+/**
+ * A number a mechanism depends on that is not known exactly.
+ *
+ * @param index position among the network's parameters
+ * @param name with the body or device it belongs to, unique in its network
+ * @param unit coherent, as in {@link org.tidewright.seawater.unit.Unit}
+ * @param usual middle of its distribution
+ * @param low 5 of 100 draws lie below
+ * @param high 95 of 100 draws lie below
+ * @param basis ground it stands on
+ * @param source the publication or practice, in words
+ */
+public record Parameter(
+        int index, String name, String unit, double usual, double low, double high, Basis basis, String source) {
+    /** Standard normal quantile of 0.95. */
+    private static final double NORMAL_95 = 1.6448536269514722;
+
+    public Parameter {
+        if (!(low <= usual && usual <= high)) {
+            throw new IllegalArgumentException(
+                    name + ": " + low + " ≤ " + usual + " ≤ " + high + " does not hold (" + unit + ")");
+        }
+    }
+
+    /**
+     * The value at a standard normal deviate: log-normal on each side of the middle where all is positive, else normal
+     * on each side, so that low and high are met at ±1.645.
+     */
+    public double at(double deviate) {
+        double end = deviate < 0 ? low : high;
+        double share = Math.abs(deviate) / NORMAL_95;
+        return low > 0 ? usual * Math.pow(end / usual, share) : usual + (end - usual) * share;
+    }
+}

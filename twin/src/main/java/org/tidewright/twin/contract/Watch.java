@@ -1,0 +1,42 @@
+package org.tidewright.twin.contract;
+
+/**
+ * A crossing the stepper lands on, and what happens there.
+ *
+ * @param name of the event, as the log of a run tells it
+ * @param crossing which change of sign counts
+ * @param distance positive on one side, negative on the other
+ * @param deed what is switched when it happens
+ */
+public record Watch(String name, Crossing crossing, Distance distance, Deed deed) {
+    /** Which change of sign counts. */
+    public enum Crossing {
+        RISING,
+        FALLING
+    }
+
+    /** How far the state is from the event. */
+    @FunctionalInterface
+    public interface Distance {
+        double of(View now);
+    }
+
+    /** What an event switches. */
+    @FunctionalInterface
+    public interface Deed {
+        void happen(View now, Switchboard switches);
+    }
+
+    /** Where an event changes settings. */
+    public interface Switchboard {
+        void set(Setting setting, double value);
+
+        /** Changes a setting later; replaces an earlier order for the same setting. */
+        void setAt(double time, Setting setting, double value);
+    }
+
+    /** An event that is only noted. */
+    public static Watch noting(String name, Crossing crossing, Distance distance) {
+        return new Watch(name, crossing, distance, (now, switches) -> {});
+    }
+}

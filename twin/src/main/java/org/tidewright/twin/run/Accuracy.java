@@ -1,0 +1,45 @@
+package org.tidewright.twin.run;
+
+import org.tidewright.numerics.ode.Tolerance;
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Stock;
+
+/**
+ * How closely a run follows its mechanisms. The figures are local errors per step, far below what any input is known to.
+ *
+ * @param relative share of each stock
+ * @param volume least error of a body's water
+ * @param temperature least error of a body's temperature
+ * @param oxygen least error of a body's dissolved oxygen
+ * @param longestStep so that no crossing is stepped over twice
+ */
+public record Accuracy(
+        @Unit("1") double relative,
+        @Unit("m^3") double volume,
+        @Unit("K") double temperature,
+        @Unit("mol/m^3") double oxygen,
+        @Unit("s") double longestStep) {
+
+    /** For levels that move within seconds: 10 mL. */
+    public static final Accuracy OF_WATER_LEVELS = new Accuracy(1e-6, 1e-5, 1e-2, 1e-2, 5);
+
+    /** For temperature and oxygen over hours: 1 mK, 0.03 mg/m³. */
+    public static final Accuracy OF_SLOW_CHANGE = new Accuracy(1e-6, 1e-6, 1e-3, 1e-3, 3600);
+
+    /** Salt per water does not matter to any mechanism within a percent; 1 g is far finer. */
+    private static final double SALT = 1e-3;
+
+    Tolerance tolerance(Network network, State state) {
+        double[] absolute = new double[network.bodies().size() * Stock.COUNT];
+        for (Body body : network.bodies()) {
+            double water = Math.max(state.get(body, Stock.WATER), 1e-3);
+            double heatCapacity = network.density() * network.specificHeat() * water + body.solidHeatCapacity();
+            absolute[body.at(Stock.WATER)] = volume;
+            absolute[body.at(Stock.SALT)] = SALT;
+            absolute[body.at(Stock.HEAT)] = temperature * heatCapacity;
+            absolute[body.at(Stock.OXYGEN)] = oxygen * water;
+        }
+        return Tolerance.of(absolute, relative).withMaximumStep(longestStep);
+    }
+}

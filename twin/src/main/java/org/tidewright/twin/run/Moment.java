@@ -1,0 +1,87 @@
+package org.tidewright.twin.run;
+
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.contract.View;
+
+/** A state at a time, as mechanisms see it. Reused from step to step: it must not be kept. */
+final class Moment implements View {
+    private final Network network;
+    private final double heatPerVolume;
+    private final double[] parameters;
+    private final double[] settings;
+    private double time;
+    private double[] stocks = {};
+
+    Moment(Network network, double[] parameters, double[] settings) {
+        this.network = network;
+        this.heatPerVolume = network.density() * network.specificHeat();
+        this.parameters = parameters;
+        this.settings = settings;
+    }
+
+    double[] parameters() {
+        return parameters;
+    }
+
+    Moment at(double newTime, double[] newStocks) {
+        time = newTime;
+        stocks = newStocks;
+        return this;
+    }
+
+    @Override
+    public double time() {
+        return time;
+    }
+
+    @Override
+    public double volume(Body body) {
+        return stocks[body.at(Stock.WATER)];
+    }
+
+    @Override
+    public double level(Body body) {
+        return body.shape().level(volume(body));
+    }
+
+    @Override
+    public double height(Body body) {
+        return body.bottomHeight() + level(body);
+    }
+
+    @Override
+    public double temperature(Body body) {
+        double capacity = heatPerVolume * volume(body) + body.solidHeatCapacity();
+        return capacity > 0 ? stocks[body.at(Stock.HEAT)] / capacity : 0;
+    }
+
+    @Override
+    public double salinity(Body body) {
+        double volume = volume(body);
+        return volume > 0 ? Salt.practicalSalinity(stocks[body.at(Stock.SALT)] / volume, network.density()) : 0;
+    }
+
+    @Override
+    public double oxygen(Body body) {
+        double volume = volume(body);
+        return volume > 0 ? stocks[body.at(Stock.OXYGEN)] / volume : 0;
+    }
+
+    @Override
+    public double stock(Body body, Stock stock) {
+        return stocks[body.at(stock)];
+    }
+
+    @Override
+    public double value(Parameter parameter) {
+        return parameters[parameter.index()];
+    }
+
+    @Override
+    public double value(Setting setting) {
+        return settings[setting.index()];
+    }
+}

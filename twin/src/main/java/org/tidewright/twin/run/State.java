@@ -1,0 +1,68 @@
+package org.tidewright.twin.run;
+
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Stock;
+
+/** The stocks of every body of a network. */
+public final class State {
+    private final Network network;
+    private final double[] stocks;
+
+    /** All bodies empty. */
+    public State(Network network) {
+        this.network = network;
+        stocks = new double[network.bodies().size() * Stock.COUNT];
+    }
+
+    private State(Network network, double[] stocks) {
+        this.network = network;
+        this.stocks = stocks;
+    }
+
+    /**
+     * Fills a body.
+     *
+     * @param salinity practical salinity
+     */
+    public State fill(
+            Body body,
+            @Unit("m^3") double volume,
+            @Unit("degC") double temperature,
+            @Unit("1") double salinity,
+            @Unit("mol/m^3") double oxygen) {
+        double heatCapacity = network.density() * network.specificHeat() * volume + body.solidHeatCapacity();
+        stocks[body.at(Stock.WATER)] = volume;
+        stocks[body.at(Stock.HEAT)] = heatCapacity * temperature;
+        stocks[body.at(Stock.SALT)] = volume * Salt.perVolume(salinity, network.density());
+        stocks[body.at(Stock.OXYGEN)] = volume * oxygen;
+        return this;
+    }
+
+    /** Sets one stock, in its unit. */
+    public State set(Body body, Stock stock, double amount) {
+        stocks[body.at(stock)] = amount;
+        return this;
+    }
+
+    public double get(Body body, Stock stock) {
+        return stocks[body.at(stock)];
+    }
+
+    /** A stock over all bodies. */
+    public double total(Stock stock) {
+        double sum = 0;
+        for (Body body : network.bodies()) {
+            sum += stocks[body.at(stock)];
+        }
+        return sum;
+    }
+
+    public State copy() {
+        return new State(network, stocks.clone());
+    }
+
+    double[] stocks() {
+        return stocks;
+    }
+}
