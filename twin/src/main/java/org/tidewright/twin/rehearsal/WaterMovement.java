@@ -2,6 +2,8 @@ package org.tidewright.twin.rehearsal;
 
 import java.util.List;
 import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.mechanism.water.WaterWay;
+import org.tidewright.twin.tank.Place;
 
 /**
  * Where the water was at each sampled moment of a run. All arrays run along {@link #time()}.
@@ -25,18 +27,6 @@ public record WaterMovement(@Unit("s") double[] time, List<Vessel> vessels, List
             @Unit("m") double[] level,
             @Unit("m^3") double[] volume) {}
 
-    /** Kinds of place. */
-    public enum Place {
-        DISPLAY,
-        OVERFLOW_BOX,
-        SUMP_SECTION,
-        REFUGIUM,
-        RESERVOIR,
-        /** Pipes and devices above the water, whose content runs back. */
-        HELD_BACK,
-        FLOOR
-    }
-
     /**
      * A way the water takes.
      *
@@ -44,22 +34,10 @@ public record WaterMovement(@Unit("s") double[] time, List<Vessel> vessels, List
      * @param flow positive from {@code from} to {@code to}
      */
     public record Stream(
-            StreamKind kind,
+            WaterWay.Kind kind,
             String from,
             String to,
             @Unit("m^3/s") double[] flow) {}
-
-    /** Kinds of stream. */
-    public enum StreamKind {
-        WEIR,
-        DRAIN,
-        RETURN,
-        BACK_SIPHON,
-        BAFFLE,
-        HELD_BACK,
-        TOP_OFF,
-        SPILL
-    }
 
     /** All water at a sampled moment. */
     public @Unit("m^3") double total(int sample) {
