@@ -41,7 +41,8 @@ public final class CarrierEvaporation {
     }
 
     /**
-     * Water that leaves the surface; negative when the air holds more vapour than the water gives off and condenses on it.
+     * Water that leaves the surface; negative when the air holds more vapour than the water gives off and condenses on
+     * it.
      *
      * <pre>E = Fa (0.089 + 0.0782 v) (p_w - p_a) / Y</pre>
      *

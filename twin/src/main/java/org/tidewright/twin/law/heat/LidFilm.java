@@ -5,8 +5,8 @@ import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Heat through a closed lid of one pane. No water is lost, but while the water is the warmer it evaporates to the pane and
- * condenses there, which carries more heat than the air does.
+ * Heat through a closed lid of one pane. No water is lost, but while the water is the warmer it evaporates to the pane
+ * and condenses there, which carries more heat than the air does.
  */
 public final class LidFilm {
     /** Bowen's constant, as in {@link SurfaceConvection}. */
@@ -33,8 +33,8 @@ public final class LidFilm {
     }
 
     /**
-     * Two-film estimate for water warmer than the room: below the pane radiation, stirring air and the vapour it carries,
-     * above it radiation and stirring air.
+     * Two-film estimate for water warmer than the room: below the pane radiation, stirring air and the vapour it
+     * carries, above it radiation and stirring air.
      *
      * <pre>
      * q = [h_r + h_c] (T - Tp) + h_c (p_w(T) - p_sat(Tp)) / (65 Pa/K)   from the water to the pane at Tp

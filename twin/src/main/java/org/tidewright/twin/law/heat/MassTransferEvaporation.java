@@ -22,8 +22,8 @@ public final class MassTransferEvaporation {
      * Gr = g (rho_a - rho_w) / rho_mean L^3 / nu^2,  Sc = nu / D
      * </pre>
      *
-     * rho is the density of the moist air, rho_v of the vapour in it. When the air over the water is the heavier it lies
-     * still in layers; the film then is that of half the transfer, as for heat (0.27 for 0.54).
+     * rho is the density of the moist air, rho_v of the vapour in it. When the air over the water is the heavier it
+     * lies still in layers; the film then is that of half the transfer, as for heat (0.27 for 0.54).
      *
      * @param water temperature of the surface, ITS-90
      * @param waterVapourPressure saturation over the seawater

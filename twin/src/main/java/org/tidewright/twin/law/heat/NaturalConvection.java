@@ -29,7 +29,8 @@ public final class NaturalConvection {
     }
 
     /**
-     * Film coefficient on a level plate from which heat drives the air away: warm and facing up, or cold and facing down.
+     * Film coefficient on a level plate from which heat drives the air away: warm and facing up, or cold and facing
+     * down.
      *
      * @param surface temperature of the plate, ITS-90
      * @param air temperature of the air, ITS-90

@@ -64,8 +64,8 @@ public final class RoomHeat {
      * @param conductance H to the outdoors
      * @param room temperature, ITS-90
      * @param outdoors temperature, ITS-90
-     * @param heat Q, everything given off inside that warms air and walls: devices, people, the sensible loss of the tank.
-     *     Vapour from the tank leaves with the air and warms nothing
+     * @param heat Q, everything given off inside that warms air and walls: devices, people, the sensible loss of the
+     *     tank. Vapour from the tank leaves with the air and warms nothing
      * @return rate of temperature
      * @source heat balance of one capacity
      * @validity after the first hour; air alone answers faster

@@ -14,13 +14,13 @@ public final class ShahEvaporation {
      * Water that leaves the surface, the greater of natural convection and of the room's own air movement.
      *
      * <pre>
-     * E1 = C rho_w (rho_r - rho_w)^(1/3) (W_w - W_r) kg/(m^2 h),  C = 35, 40 where rho_r - rho_w < 0.02 kg/m^3
+     * E1 = C rho_w (rho_r - rho_w)^(1/3) (W_w - W_r) kg/(m^2 h),  C = 35, 40 where rho_r - rho_w is below 0.02 kg/m^3
      * E2 = 5e-5 (p_w - p_r) kg/(m^2 h), p in Pa
      * </pre>
      *
-     * rho is dry air per volume of moist air, W the humidity ratio, at the surface (w) and in the room (r). Where the air
-     * over the water is the heavier, nothing rises and E2 alone remains. Where the room holds more vapour than the water
-     * gives off, the result is E2, negative: vapour condenses on the water.
+     * rho is dry air per volume of moist air, W the humidity ratio, at the surface (w) and in the room (r). Where the
+     * air over the water is the heavier, nothing rises and E2 alone remains. Where the room holds more vapour than the
+     * water gives off, the result is E2, negative: vapour condenses on the water.
      *
      * @param water temperature of the surface, ITS-90
      * @param waterVapourPressure saturation over the seawater

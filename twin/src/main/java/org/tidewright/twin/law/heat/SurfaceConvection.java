@@ -16,7 +16,7 @@ public final class SurfaceConvection {
     /**
      * Convective heat flow by Bowen's ratio.
      *
-     * <pre>q = E Y 65 Pa/K (T - T_a) / (p_w - p_a);  q = 2 W/(m^2 K) (T - T_a) where p_w <= p_a</pre>
+     * <pre>q = E Y 65 Pa/K (T - T_a) / (p_w - p_a);  q = 2 W/(m^2 K) (T - T_a) where p_w is not above p_a</pre>
      *
      * @param evaporativeFlux heat flow of evaporation, E Y
      * @param water temperature of the surface, ITS-90

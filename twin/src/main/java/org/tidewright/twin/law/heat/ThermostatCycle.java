@@ -38,13 +38,21 @@ public record ThermostatCycle(
         return new ThermostatCycle(heat / (power - deficit), heat / deficit);
     }
 
-    /** From one switching on to the next. */
+    /**
+     * From one switching on to the next.
+     *
+     * @return time of one round
+     */
     @Unit("s")
     public double period() {
         return on + off;
     }
 
-    /** Share of the time the heater is on: the deficit over its power. */
+    /**
+     * Share of the time the heater is on: the deficit over its power.
+     *
+     * @return duty, 0 to 1
+     */
     @Unit("1")
     public double duty() {
         return on / period();

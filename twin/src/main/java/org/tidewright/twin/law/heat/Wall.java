@@ -50,13 +50,26 @@ public record Wall(
         Bounds.within(emissivity, "1", 0, 1, "emissivity");
     }
 
-    /** A bare glass pane. */
+    /**
+     * A bare glass pane.
+     *
+     * @param height of the wetted pane
+     * @param thickness of the glass
+     * @param insideFilm {@link #CIRCULATED} or {@link #STILL}
+     * @return the wall
+     */
     public static Wall ofGlass(
             @Unit("m") double height, @Unit("m") double thickness, @Unit("W/(m^2*K)") double insideFilm) {
         return new Wall(height, thickness, GLASS, 0, insideFilm, Radiation.EMISSIVITY_OF_PANES);
     }
 
-    /** The same wall behind a layer of insulation; its outer face keeps the emissivity. */
+    /**
+     * The same wall behind a layer of insulation; its outer face keeps the emissivity.
+     *
+     * @param insulation thickness of the layer
+     * @param insulationConductivity for example {@link #FOAM}
+     * @return the insulated wall
+     */
     public Wall behind(@Unit("m") double insulation, @Unit("W/(m*K)") double insulationConductivity) {
         double more = extraResistance + insulation / insulationConductivity;
         return new Wall(height, thickness, conductivity, more, insideFilm, emissivity);

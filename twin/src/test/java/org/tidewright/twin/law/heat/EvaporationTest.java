@@ -65,12 +65,17 @@ class EvaporationTest {
     }
 
     /**
-     * Shah's constants in inch-pound units, 290 lb/(h ft^2) per (lb/ft^3)^(4/3) and 0.0346 lb/(h ft^2 inHg), converted: 1
-     * lb/ft^2 = 4.882428 kg/m^2, 1 lb/ft^3 = 16.01846 kg/m^3. Both from memory of the 2014 paper.
+     * Shah's constants in inch-pound units, 290 lb/(h ft^2) per (lb/ft^3)^(4/3) and 0.0346 lb/(h ft^2 inHg), converted:
+     * 1 lb/ft^2 = 4.882428 kg/m^2, 1 lb/ft^3 = 16.01846 kg/m^3. Both from memory of the 2014 paper.
      */
     @Test
     void shahsConstantsAreTheInchPoundOnes() {
-        assertThat(35.0).isCloseTo(290 * 4.882428 / Math.pow(16.01846, 4.0 / 3), withinPercentage(0.5));
+        double overWater = MoistAir.dryAirDensity(28, 3700, PRESSURE);
+        double lift = MoistAir.dryAirDensity(22, 1300, PRESSURE) - overWater; // 0.052 kg/m^3
+        double wetter = MoistAir.humidityRatio(3700, PRESSURE) - MoistAir.humidityRatio(1300, PRESSURE);
+        double natural = 3600 * ShahEvaporation.massFlux(28, 3700, 22, 1300, PRESSURE);
+        assertThat(natural / (overWater * Math.cbrt(lift) * wetter))
+                .isCloseTo(290 * 4.882428 / Math.pow(16.01846, 4.0 / 3), withinPercentage(0.5));
         double forced = 3600 * ShahEvaporation.massFlux(20, 2000, 35, 1000, PRESSURE) / 1000;
         assertThat(forced).isCloseTo(0.0346 * 4.882428 / 3386.389, withinPercentage(0.5));
     }

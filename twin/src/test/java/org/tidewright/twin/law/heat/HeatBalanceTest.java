@@ -38,7 +38,9 @@ class HeatBalanceTest {
         assertThat(HeaterSizing.power(30, 40, 1.3)).isZero();
     }
 
-    /** Freezing water gives off 333.6 kJ/kg (CRC Handbook 333.55), so ice at 0 degC in water at 0 degC takes up that. */
+    /**
+     * Freezing water gives off 333.6 kJ/kg (CRC Handbook 333.55), so ice at 0 degC in water at 0 degC takes up that.
+     */
     @Test
     void meltingIceTakesUpItsHeatOfFusion() {
         assertThat(IceBottle.heatTakenUp(1, 0, 0)).isCloseTo(333.55e3, within(100.0));

@@ -13,8 +13,9 @@ import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.testkit.Close;
 
 /**
- * Worked examples that integrate the heat balance in time; the laws are those of {@link WorkedTank}: Carrier's equation,
- * Bowen 1926, Churchill and Chu 1975, Stefan-Boltzmann, lid by common practice. Tolerance 1 %, as the file says.
+ * Worked examples that integrate the heat balance in time; the laws are those of {@link WorkedTank}: Carrier's
+ * equation, Bowen 1926, Churchill and Chu 1975, Stefan-Boltzmann, lid by common practice. Tolerance 1 %, as the file
+ * says.
  */
 class HeatOutageWorkedExamplesTest {
     private static final DoubleUnaryOperator DRY = always(0); // under a lid the room's vapour does not matter

@@ -58,8 +58,9 @@ class HeatWorkedExamplesTest {
     }
 
     /**
-     * McAdams's plate by the analogy of heat and mass transfer. The row takes the viscosity of air as 1.56e-5 m^2/s, the
-     * law computes 1.557e-5 at the mean temperature; E goes with its power -1/4, so the result is referred to the row's.
+     * McAdams's plate by the analogy of heat and mass transfer. The row takes the viscosity of air as 1.56e-5 m^2/s,
+     * the law computes 1.557e-5 at the mean temperature; E goes with its power -1/4, so the result is referred to the
+     * row's.
      */
     @Test
     void theMassTransferCorrelationEvaporatesAsWorkedOut() {

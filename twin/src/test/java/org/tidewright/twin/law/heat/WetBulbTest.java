@@ -12,8 +12,8 @@ class WetBulbTest {
     private static final double PRESSURE = 101_325;
 
     /**
-     * Stull 2011 states -1.0 to +0.65 K between his fit and the thermodynamic wet bulb, and prints 13.7 at 20 degC and 50
-     * %. Rooms of 10 to 35 degC: above, the constant psychrometer coefficient itself is 0.1 K off.
+     * Stull 2011 states -1.0 to +0.65 K between his fit and the thermodynamic wet bulb, and prints 13.7 at 20 degC and
+     * 50 %. Rooms of 10 to 35 degC: above, the constant psychrometer coefficient itself is 0.1 K off.
      */
     @Test
     void thePsychrometerAndStullsFitAgreeWithinHisError() {
