@@ -3,10 +3,6 @@ package org.tidewright.numerics.ode;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.ode.ExpandableODE;
@@ -14,6 +10,7 @@ import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
+import org.tidewright.numerics.ReferenceRows;
 
 class DormandPrinceReferenceTest {
     /** Hairer, Nørsett and Wanner 1993, section II.0, eqs. 0.1-0.2: a satellite's closed orbit past the moon. */
@@ -22,7 +19,7 @@ class DormandPrinceReferenceTest {
     private static final double[] ARENSTORF_START = {0.994, 0, 0, -2.0015851063790824};
 
     @Test
-    void takesTheStepsOfHairersOwnCode() throws IOException {
+    void takesTheStepsOfHairersOwnCode() {
         Equations equations = lotkaVolterra();
         DormandPrince stepper = new DormandPrince(equations, Tolerance.uniform(2, 1e-8, 1e-6));
         stepper.suggestStep(0.01);
@@ -34,7 +31,9 @@ class DormandPrinceReferenceTest {
             steps.add(new double[] {step.to(), end[0], end[1]});
         });
 
-        List<double[]> reference = rows("/reference/ode/dopri5_lotka_volterra.csv");
+        List<double[]> reference = ReferenceRows.of("ode/dopri5_lotka_volterra.csv").stream()
+                .map(ReferenceRows::numbers)
+                .toList();
         // Row 0 is the start; the last two steps are cut to the end by another rule.
         int compared = reference.size() - 3;
         assertThat(compared).isGreaterThan(50);
@@ -134,23 +133,5 @@ class DormandPrinceReferenceTest {
 
     private static Equations equations(int size, Problem.Right right) {
         return new Problem("", new double[size], 0, right, t -> new double[0]);
-    }
-
-    private static List<double[]> rows(String resource) throws IOException {
-        List<double[]> rows = new ArrayList<>();
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                DormandPrinceReferenceTest.class.getResourceAsStream(resource), StandardCharsets.UTF_8))) {
-            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-                if (!line.startsWith("#") && Character.isDigit(line.charAt(0))) {
-                    String[] cells = line.split(",", -1);
-                    double[] row = new double[cells.length];
-                    for (int i = 0; i < cells.length; i++) {
-                        row[i] = Double.parseDouble(cells[i]);
-                    }
-                    rows.add(row);
-                }
-            }
-        }
-        return rows;
     }
 }

@@ -33,8 +33,8 @@ public final class OxygenSolubility {
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
      * @return micromoles of O2 per kilogram of seawater
-     * @source Garcia and Gordon 1992, Limnol. Oceanogr. 37, 1307-1312, eq. 8, table 1 (erratum 1993: there is no A3 Ts^2
-     *     term)
+     * @source Garcia and Gordon 1992, Limnol. Oceanogr. 37, 1307-1312, eq. 8, table 1 (erratum 1993: there is no A3
+     *     Ts^2 term)
      * @validity freezing point to 40 degC, S 0 to 42: {@link #FIT}
      * @checkvalue S = 35, 10 degC on IPTS-68: 274.610 umol/kg
      */
@@ -95,12 +95,13 @@ public final class OxygenSolubility {
     }
 
     /**
-     * What a barometric pressure other than one atmosphere multiplies the solubility by: the share of oxygen in dry air is
-     * the same everywhere, but the vapour takes its part of the pressure first.
+     * What a barometric pressure other than one atmosphere multiplies the solubility by: the share of oxygen in dry air
+     * is the same everywhere, but the vapour takes its part of the pressure first.
      *
      * <pre>f = (p - p_w) / (101325 Pa - p_w)</pre>
      *
-     * with p_w the vapour pressure over the water. The gas's departure from the ideal, left out here, is 0.01 % at 85 kPa.
+     * with p_w the vapour pressure over the water. The gas's departure from the ideal, left out here, is 0.01 % at 85
+     * kPa.
      *
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78

@@ -16,13 +16,14 @@ public final class LatentHeat {
      * h = 2.5008991412e6 - 2.3691806479e3 t + 2.6776439436e-1 t^2 - 8.1027544602e-3 t^3 - 2.0799346624e-5 t^4
      * </pre>
      *
-     * This is saturated vapour alone over its liquid. For evaporation into air at one atmosphere TEOS-10 gives 0.08 % (at
-     * 0 degC) to 0.14 % (at 40 degC) less.
+     * This is saturated vapour alone over its liquid. For evaporation into air at one atmosphere TEOS-10 gives 0.08 %
+     * (at 0 degC) to 0.14 % (at 40 degC) less.
      *
      * @param temperature of the evaporating water, ITS-90
      * @return heat per kilogram of water evaporated
-     * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380, latent heat of pure water, with the
-     *     unrounded coefficients its authors publish beside the paper (the printed four digits lie up to 0.005 % off)
+     * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380, latent heat of pure water, with
+     *     the unrounded coefficients its authors publish beside the paper (the printed four digits lie up to 0.005 %
+     *     off)
      * @validity 0 to 200 degC; 0.01 % from the steam tables it was fitted to
      */
     @Unit("J/kg")

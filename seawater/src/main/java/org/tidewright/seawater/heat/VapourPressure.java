@@ -52,7 +52,8 @@ public final class VapourPressure {
      * phi = 0.90799 - 0.08992 (m/2) + 0.18458 (m/2)^2 - 0.07395 (m/2)^3 - 0.00221 (m/2)^4
      * </pre>
      *
-     * m is the total molality of dissolved particles, phi the osmotic coefficient of seawater at 25 degC (Millero 1974).
+     * m is the total molality of dissolved particles, phi the osmotic coefficient of seawater at 25 degC (Millero
+     * 1974).
      *
      * @param temperature ITS-90
      * @param practicalSalinity PSS-78

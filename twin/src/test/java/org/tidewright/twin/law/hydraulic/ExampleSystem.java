@@ -2,6 +2,7 @@ package org.tidewright.twin.law.hydraulic;
 
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.List;
 import org.assertj.core.data.Percentage;
 
 /**
@@ -31,6 +32,10 @@ final class ExampleSystem {
     static final double SECTION_2 = SUMP_WIDTH * 0.20;
     static final double SECTION_3 = SUMP_WIDTH * 0.248;
     static final double SUMP_RIM = 0.45;
+    static final SumpCascade SUMP = new SumpCascade(List.of(
+            new SumpSection(SECTION_1, 0.30, 0.30),
+            new SumpSection(SECTION_2, 0.25, 0.25),
+            new SumpSection(SECTION_3, 0.20, SUMP_RIM)));
 
     static final TwoPointPump PUMP = new TwoPointPump(4.0, 6000 * LITRES_PER_HOUR);
 

@@ -1,0 +1,80 @@
+package org.tidewright.numerics.sample;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.tidewright.numerics.ReferenceRows;
+
+class QuantilesTest {
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    @Test
+    void agreesWithAnIndependentCode() {
+        for (String[] row : ReferenceRows.of("sample/quantiles.csv")) {
+            double[] values = ReferenceRows.numbers(row[0].split(" ", -1));
+            double expected = Double.parseDouble(row[2]);
+            assertThat(Quantiles.quantile(values, Double.parseDouble(row[1])))
+                    .as("quantile %s of %d values", row[1], values.length)
+                    .isCloseTo(expected, within(1e-12 * Math.abs(expected)));
+        }
+    }
+
+    @Test
+    void aHandWorkedSampleOfFour() {
+        // n = 4: position 4 p + (p + 1) / 3. p = 1/4: 17/12, so 5/12 of the way from 1 to 2; p = 1/2: 2.5.
+        double[] values = {10, 1, 5, 2};
+        assertThat(Quantiles.quantile(values, 0.25)).isCloseTo(17.0 / 12, within(1e-15));
+        assertThat(Quantiles.quantile(values, 0.5)).isEqualTo(3.5);
+        assertThat(values).containsExactly(10, 1, 5, 2);
+    }
+
+    @Test
+    void aQuantileThatReachesIntoNeverIsNever() {
+        // Five values, two of them never. Median: position 3, exactly the third value. Above it the fourth is mixed in.
+        Quantiles hours = Quantiles.of(new double[] {NEVER, 3, 1, NEVER, 2});
+        assertThat(hours.at(0.5)).isEqualTo(3.0);
+        assertThat(hours.at(0.51)).isEqualTo(NEVER);
+        assertThat(hours.at(0.9)).isEqualTo(NEVER);
+        assertThat(hours.at(1)).isEqualTo(NEVER);
+        assertThat(hours.at(0.25)).isFinite();
+    }
+
+    @Test
+    void aWholePositionIsNotPushedIntoNeverByRounding() {
+        // n values, the middle one finite and all above it never: the median is the middle one for every odd n.
+        for (int n = 3; n < 400; n += 2) {
+            int middle = n / 2;
+            double[] values = new double[n];
+            for (int i = 0; i < n; i++) {
+                values[i] = i <= middle ? i : NEVER;
+            }
+            assertThat(Quantiles.quantile(values, 0.5)).as("n = %d", n).isEqualTo((double) middle);
+            // Type 8 puts the k-th value at (k - 1/3) / (n + 1/3), here with k the middle.
+            double sameByFormula = (middle + 1 - 1.0 / 3) / (n + 1.0 / 3);
+            assertThat(Quantiles.quantile(values, sameByFormula))
+                    .as("n = %d", n)
+                    .isEqualTo((double) middle);
+        }
+    }
+
+    @Test
+    void allNeverIsNever() {
+        assertThat(Quantiles.quantile(new double[] {NEVER, NEVER}, 0.4)).isEqualTo(NEVER);
+    }
+
+    @Test
+    void nonsenseIsRefused() {
+        assertThatThrownBy(() -> Quantiles.of(new double[0])).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Quantiles.of(new double[] {1, Double.NaN}))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("Value 1 is NaN");
+        assertThatThrownBy(() -> Quantiles.of(new double[] {Double.NEGATIVE_INFINITY}))
+                .isInstanceOf(IllegalArgumentException.class);
+        Quantiles one = Quantiles.of(new double[] {1});
+        for (double probability : new double[] {-0.01, 1.01, Double.NaN}) {
+            assertThatThrownBy(() -> one.at(probability)).isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+}
