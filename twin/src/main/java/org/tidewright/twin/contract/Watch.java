@@ -7,8 +7,9 @@ package org.tidewright.twin.contract;
  * @param crossing which change of sign counts
  * @param distance positive on one side, negative on the other
  * @param deed what is switched when it happens
+ * @param once whether only the first time counts
  */
-public record Watch(String name, Crossing crossing, Distance distance, Deed deed) {
+public record Watch(String name, Crossing crossing, Distance distance, Deed deed, boolean once) {
     /** Which change of sign counts. */
     public enum Crossing {
         RISING,
@@ -35,8 +36,13 @@ public record Watch(String name, Crossing crossing, Distance distance, Deed deed
         void setAt(double time, Setting setting, double value);
     }
 
-    /** An event that is only noted. */
+    /** An event that switches something each time it happens. */
+    public Watch(String name, Crossing crossing, Distance distance, Deed deed) {
+        this(name, crossing, distance, deed, false);
+    }
+
+    /** An event of which only the first time is noted. */
     public static Watch noting(String name, Crossing crossing, Distance distance) {
-        return new Watch(name, crossing, distance, (now, switches) -> {});
+        return new Watch(name, crossing, distance, (now, switches) -> {}, true);
     }
 }

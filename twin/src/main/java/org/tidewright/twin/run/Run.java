@@ -32,7 +32,8 @@ public final class Run {
     private final double[] settings;
     private final Moment present;
     private final DormandPrince stepper;
-    private final List<Guard> guards;
+    private final List<Guard> guards = new ArrayList<>();
+    private final boolean[] happened;
     private final List<Order> orders = new ArrayList<>();
     private final List<Occurrence> log = new ArrayList<>();
     private double time;
@@ -58,9 +59,10 @@ public final class Run {
         Equations equations = new RightHandSide(network, parameters, settings);
         stepper = new DormandPrince(equations, accuracy.tolerance(network, state));
         Moment guarded = new Moment(network, parameters, settings);
-        guards = network.watches().stream()
-                .<Guard>map(watch -> new WatchGuard(watch, guarded))
-                .toList();
+        happened = new boolean[network.watches().size()];
+        for (int i = 0; i < happened.length; i++) {
+            guards.add(new WatchGuard(network.watches().get(i), i, guarded));
+        }
     }
 
     /** Switches a setting now. */
@@ -131,7 +133,7 @@ public final class Run {
             Stop stop = stepper.advance(time, state.stocks(), next, guards, sampling);
             time = stop.time();
             for (int index : stop.crossed()) {
-                happen(network.watches().get(index));
+                happen(index);
             }
             eventsAtOnce = time - before > NO_PROGRESS ? 0 : eventsAtOnce + 1;
             if (eventsAtOnce > MOST_EVENTS_AT_ONCE) {
@@ -150,7 +152,9 @@ public final class Run {
         }
     }
 
-    private void happen(Watch watch) {
+    private void happen(int index) {
+        Watch watch = network.watches().get(index);
+        happened[index] = true;
         log.add(new Occurrence(time, watch.name()));
         watch.deed().happen(present.at(time, state.stocks()), new Watch.Switchboard() {
             @Override
@@ -197,10 +201,20 @@ public final class Run {
         }
     }
 
-    private record WatchGuard(Watch watch, Moment now) implements Guard {
+    private final class WatchGuard implements Guard {
+        private final Watch watch;
+        private final int index;
+        private final Moment now;
+
+        WatchGuard(Watch watch, int index, Moment now) {
+            this.watch = watch;
+            this.index = index;
+            this.now = now;
+        }
+
         @Override
-        public double value(double time, double[] stocks) {
-            return watch.distance().of(now.at(time, stocks));
+        public double value(double at, double[] stocks) {
+            return watch.once() && happened[index] ? 1 : watch.distance().of(now.at(at, stocks));
         }
 
         @Override

@@ -4,7 +4,6 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.View;
-import org.tidewright.twin.law.hydraulic.DrownedWeir;
 import org.tidewright.twin.law.hydraulic.Weir;
 
 /**
@@ -23,8 +22,6 @@ public record OverflowWeir(Body from, Body to, @Unit("m") double crestHeight, We
 
     @Override
     public double flow(View now) {
-        double upper = now.height(from) - crestHeight;
-        double lower = now.height(to) - crestHeight;
-        return upper <= 0 && lower <= 0 ? 0 : now.value(coefficientFactor) * DrownedWeir.flow(law, upper, lower);
+        return now.value(coefficientFactor) * Levelling.over(crestHeight, law, from, to, now);
     }
 }

@@ -49,12 +49,12 @@ public record TopOffPump(
                 new Watch(
                         "the top-off starts",
                         Watch.Crossing.FALLING,
-                        now -> now.level(to) - keptLevel + FLOAT_TRAVEL,
+                        now -> now.value(calls) > 0 ? 1 : now.level(to) - keptLevel + FLOAT_TRAVEL,
                         (now, switches) -> switches.set(calls, 1)),
                 new Watch(
                         "the top-off stops",
                         Watch.Crossing.RISING,
-                        now -> now.level(to) - keptLevel,
+                        now -> now.value(calls) > 0 ? now.level(to) - keptLevel : -1,
                         (now, switches) -> switches.set(calls, 0)));
     }
 }
