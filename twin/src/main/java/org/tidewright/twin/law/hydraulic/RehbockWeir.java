@@ -51,8 +51,9 @@ public record RehbockWeir(
     }
 
     @Override
-    public double flow(double head) {
-        return head > 0 ? wet(head) : Weir.dry(head);
+    @Unit("m^3/s")
+    public double flow(@Unit("m") double head) {
+        return head > 0 ? wet(head) : Require.dry(head);
     }
 
     private double wet(double head) {
@@ -63,7 +64,8 @@ public record RehbockWeir(
 
     /** {@inheritDoc} A flow smaller than the step at the crest needs no head. */
     @Override
-    public double head(double flow) {
+    @Unit("m")
+    public double head(@Unit("m^3/s") double flow) {
         Require.notNegative("flow over the crest", flow, "m^3/s");
         if (flow <= wet(0)) {
             return 0;
@@ -73,7 +75,7 @@ public record RehbockWeir(
     }
 
     @Override
-    public boolean withinStatedRange(double head) {
+    public boolean withinStatedRange(@Unit("m") double head) {
         return head >= LEAST_HEAD && crestHeight >= LEAST_CREST_HEIGHT && length >= LEAST_LENGTH;
     }
 
@@ -83,6 +85,7 @@ public record RehbockWeir(
      * @source common practice: 15 %; the gap to the formula of Francis is of that size
      */
     @Override
+    @Unit("1")
     public double relativeError() {
         return RELATIVE_ERROR_OF_THIN_SHEETS;
     }
