@@ -15,7 +15,7 @@ import org.tidewright.seawater.unit.Unit;
  * @param crestHeight P, height of the crest over the floor upstream
  * @param capillaryHead head added for surface tension and viscosity
  * @param slope growth of the discharge coefficient with h/P
- * @source Rehbock 1929, Trans. ASCE 93, 1143-1162; constants of ISO 1438 (0.083, 1.2 mm, from memory) or as reprinted
+ * @source Rehbock 1929, Trans. ASCE 93, 1143-1162 (pages from memory); constants of ISO 1438 (0.083, 1.2 mm, from memory) or as reprinted
  *     in Blevins 1984, Applied Fluid Dynamics Handbook (0.0832, 1.25 mm)
  * @validity h from 0.03 m, P from 0.10 m, b from 0.15 m (ISO 1438)
  * @checkvalue constants of Blevins, b = 1.0 m, P = 0.3 m, h = 0.1 m: 0.0599009 m^3/s
