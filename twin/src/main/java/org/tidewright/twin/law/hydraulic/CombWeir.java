@@ -65,9 +65,10 @@ public record CombWeir(
     }
 
     @Override
-    public double flow(double head) {
+    @Unit("m^3/s")
+    public double flow(@Unit("m") double head) {
         if (!(head > 0)) {
-            return Weir.dry(head);
+            return Require.dry(head);
         }
         double slotFactor = slotFactor();
         double whole = head * Math.sqrt(head);
@@ -84,7 +85,8 @@ public record CombWeir(
     }
 
     @Override
-    public double head(double flow) {
+    @Unit("m")
+    public double head(@Unit("m^3/s") double flow) {
         Require.notNegative("flow over the comb", flow, "m^3/s");
         double perSlots = flow / slotFactor();
         double asTallSlots = Math.cbrt(perSlots * perSlots);
@@ -100,7 +102,7 @@ public record CombWeir(
 
     /** {@inheritDoc} Nobody has published a range for teeth: never. */
     @Override
-    public boolean withinStatedRange(double head) {
+    public boolean withinStatedRange(@Unit("m") double head) {
         return false;
     }
 
@@ -110,6 +112,7 @@ public record CombWeir(
      * @source common practice: 25 % for slots
      */
     @Override
+    @Unit("1")
     public double relativeError() {
         return RELATIVE_ERROR_OF_SLOTS;
     }

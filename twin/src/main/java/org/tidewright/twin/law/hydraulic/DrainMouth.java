@@ -29,7 +29,7 @@ public record DrainMouth(@Unit("m") double bore) {
     @Unit("m^3/s")
     public double flow(@Unit("m") double head) {
         if (!(head > 0)) {
-            return Weir.dry(head);
+            return Require.dry(head);
         }
         double root = Math.sqrt(head);
         return Math.min(rimFactor() * head * root, orificeFactor() * root);

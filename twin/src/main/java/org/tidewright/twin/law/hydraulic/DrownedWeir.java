@@ -16,7 +16,8 @@ public final class DrownedWeir {
      * @param upperHead h1, upper level over the crest
      * @param lowerHead h2, lower level over the crest; at or below it the weir is free
      * @return 1 for a free weir, 0 when the lower water stands as high as the upper
-     * @source Villemonte 1947, Engineering News-Record 139 (26), 54-57 (exponent of the free law 1.5: rectangular)
+     * @source Villemonte 1947, Submerged weir discharge studies, Engineering News-Record 866, 54-57 (as cited by others);
+     *     the inner exponent is that of the free law, 1.5 for a rectangular crest
      * @validity sharp crests; about 5 % in the source's experiments (from memory)
      * @checkvalue h2/h1 = 0.5: (1 - 0.353553)^0.385 = 0.845386 (hand-worked)
      */

@@ -31,9 +31,10 @@ public record FrancisWeir(
     }
 
     @Override
-    public double flow(double head) {
+    @Unit("m^3/s")
+    public double flow(@Unit("m") double head) {
         if (!(head > 0)) {
-            return Weir.dry(head);
+            return Require.dry(head);
         }
         return COEFFICIENT * effectiveLength(head) * head * Math.sqrt(head);
     }
@@ -43,7 +44,8 @@ public record FrancisWeir(
     }
 
     @Override
-    public double head(double flow) {
+    @Unit("m")
+    public double head(@Unit("m^3/s") double flow) {
         Require.notNegative("flow over the crest", flow, "m^3/s");
         double uncontracted = Math.cbrt(square(flow / (COEFFICIENT * length)));
         if (endContractions == 0 || flow == 0) {
@@ -58,7 +60,7 @@ public record FrancisWeir(
     }
 
     @Override
-    public boolean withinStatedRange(double head) {
+    public boolean withinStatedRange(@Unit("m") double head) {
         return head >= LEAST_MEASURED_HEAD && head < MOST_HEAD_PER_LENGTH * length;
     }
 
@@ -68,6 +70,7 @@ public record FrancisWeir(
      * @source common practice: 15 %; the gap to Rehbock's formula is of that size
      */
     @Override
+    @Unit("1")
     public double relativeError() {
         return RELATIVE_ERROR_OF_THIN_SHEETS;
     }

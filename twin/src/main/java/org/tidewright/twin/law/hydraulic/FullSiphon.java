@@ -20,7 +20,7 @@ public final class FullSiphon {
      */
     @Unit("m^3/s")
     public static double capacity(PipeRun drain, @Unit("m") double drop, @Unit("m^2/s") double kinematicViscosity) {
-        return drop > 0 ? drain.flow(drop, kinematicViscosity) : Weir.dry(drop);
+        return drop > 0 ? drain.flow(drop, kinematicViscosity) : Require.dry(drop);
     }
 
     /**

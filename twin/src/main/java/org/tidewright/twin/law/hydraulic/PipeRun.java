@@ -25,6 +25,10 @@ public record PipeRun(
     private static final double TWO_G = 2 * Gravity.STANDARD;
     private static final double FIRST_GUESS_OF_FRICTION = 0.025;
     private static final double TOLERANCE = 1e-13;
+
+    /** From here one more secant step ends below {@link #TOLERANCE}, its slope being good to a part in a million. */
+    private static final double GAP_A_SECANT_CLOSES = 1e-8;
+
     private static final int MOST_STEPS = 60;
 
     public PipeRun {
@@ -91,7 +95,7 @@ public record PipeRun(
     /**
      * Flow that a difference of head drives through the run: the inverse of {@link #headLoss}.
      *
-     * <p>Iterates v = sqrt(2 g h / (m f(v) L/d + sum K)) with secant steps; four or five are usual.
+     * <p>Iterates v = sqrt(2 g h / (m f(v) L/d + sum K)) with secant steps; three or four are usual.
      *
      * @param headDifference level at the entry less level at the exit; negative drives the flow backward
      * @param kinematicViscosity of the water
@@ -117,16 +121,17 @@ public record PipeRun(
         double lastGap = speed - last;
         for (int step = 0; step < MOST_STEPS; step++) {
             double gap = Math.sqrt(twoGH / lossCoefficient(speed, viscosity)) - speed;
-            if (Math.abs(gap) <= TOLERANCE * speed) {
-                return speed + gap;
-            }
             double slope = (gap - lastGap) / (speed - last);
             // The fixed-point map is flat in turbulent flow and a square root in laminar flow: slopes of the gap lie
-            // between -2 and -0.4 near the root. Anything else means the two points are too far apart.
-            double secant = slope < -0.4 && slope > -2.5 ? speed - gap / slope : speed + gap;
+            // between -2 and -0.4 near the root. Anything else means the two points are too far apart or too close.
+            boolean trusted = slope < -0.4 && slope > -2.5;
+            double next = trusted ? speed - gap / slope : speed + gap;
+            if (Math.abs(gap) <= (trusted ? GAP_A_SECANT_CLOSES : TOLERANCE) * speed) {
+                return next;
+            }
             last = speed;
             lastGap = gap;
-            speed = secant > 0 ? secant : speed + gap;
+            speed = next > 0 ? next : speed + gap;
         }
         return speedBySearch(head, viscosity);
     }

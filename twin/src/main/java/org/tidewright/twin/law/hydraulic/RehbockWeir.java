@@ -15,7 +15,7 @@ import org.tidewright.seawater.unit.Unit;
  * @param crestHeight P, height of the crest over the floor upstream
  * @param capillaryHead head added for surface tension and viscosity
  * @param slope growth of the discharge coefficient with h/P
- * @source Rehbock 1929, Trans. ASCE 93, 1143-1162; constants of ISO 1438 (0.083, 1.2 mm, from memory) or as reprinted
+ * @source Rehbock 1929, Trans. ASCE 93, 1143-1162 (pages from memory); constants of ISO 1438 (0.083, 1.2 mm, from memory) or as reprinted
  *     in Blevins 1984, Applied Fluid Dynamics Handbook (0.0832, 1.25 mm)
  * @validity h from 0.03 m, P from 0.10 m, b from 0.15 m (ISO 1438)
  * @checkvalue constants of Blevins, b = 1.0 m, P = 0.3 m, h = 0.1 m: 0.0599009 m^3/s
@@ -51,8 +51,9 @@ public record RehbockWeir(
     }
 
     @Override
-    public double flow(double head) {
-        return head > 0 ? wet(head) : Weir.dry(head);
+    @Unit("m^3/s")
+    public double flow(@Unit("m") double head) {
+        return head > 0 ? wet(head) : Require.dry(head);
     }
 
     private double wet(double head) {
@@ -63,7 +64,8 @@ public record RehbockWeir(
 
     /** {@inheritDoc} A flow smaller than the step at the crest needs no head. */
     @Override
-    public double head(double flow) {
+    @Unit("m")
+    public double head(@Unit("m^3/s") double flow) {
         Require.notNegative("flow over the crest", flow, "m^3/s");
         if (flow <= wet(0)) {
             return 0;
@@ -73,7 +75,7 @@ public record RehbockWeir(
     }
 
     @Override
-    public boolean withinStatedRange(double head) {
+    public boolean withinStatedRange(@Unit("m") double head) {
         return head >= LEAST_HEAD && crestHeight >= LEAST_CREST_HEIGHT && length >= LEAST_LENGTH;
     }
 
@@ -83,6 +85,7 @@ public record RehbockWeir(
      * @source common practice: 15 %; the gap to the formula of Francis is of that size
      */
     @Override
+    @Unit("1")
     public double relativeError() {
         return RELATIVE_ERROR_OF_THIN_SHEETS;
     }

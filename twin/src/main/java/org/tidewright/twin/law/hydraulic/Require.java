@@ -32,6 +32,14 @@ final class Require {
         return value;
     }
 
+    /** The flow of a head that is not above 0: none; but a head that is not a number must not pass as a dry one. */
+    static double dry(double head) {
+        if (Double.isNaN(head)) {
+            throw refusal("head", head, "m", "a number");
+        }
+        return 0;
+    }
+
     static IllegalArgumentException refusal(String what, double value, String unit, String allowed) {
         return new IllegalArgumentException(what + " is " + value + " " + unit + "; it must be " + allowed);
     }

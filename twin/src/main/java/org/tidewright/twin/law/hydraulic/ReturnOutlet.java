@@ -11,7 +11,8 @@ import org.tidewright.seawater.unit.Unit;
  * @param breakHole depth of its highest siphon-break hole below the crest, if it has one
  * @source geometry: the siphon ends when air reaches the outlet or an open hole
  */
-public record ReturnOutlet(@Unit("m") double depth, OptionalDouble breakHole) {
+public record ReturnOutlet(
+        @Unit("m") double depth, @Unit("m") OptionalDouble breakHole) {
     public ReturnOutlet {
         Require.finite("depth of the outlet", depth, "m");
         breakHole.ifPresent(hole -> Require.finite("depth of the break hole", hole, "m"));

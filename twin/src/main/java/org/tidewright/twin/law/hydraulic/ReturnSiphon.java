@@ -48,6 +48,6 @@ public final class ReturnSiphon {
      */
     @Unit("m^3/s")
     public double flow(@Unit("m") double drop, @Unit("m^2/s") double kinematicViscosity) {
-        return drop > 0 ? path.flow(drop, kinematicViscosity) : Weir.dry(drop);
+        return drop > 0 ? path.flow(drop, kinematicViscosity) : Require.dry(drop);
     }
 }

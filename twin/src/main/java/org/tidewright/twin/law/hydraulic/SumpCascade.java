@@ -66,6 +66,7 @@ public record SumpCascade(List<SumpSection> sections) {
      * @return empty when even an empty last section does not make the room
      * @checkvalue sections 0.198, 0.090, 0.1116 m^2 at 0.30, 0.25, 0.20 m, 52.31 L below 0.42 m: 0.2784 m
      */
+    @Unit("m")
     public OptionalDouble highestRunningLevel(@Unit("m^3") double volume, @Unit("m") double height) {
         Require.notNegative("volume that comes down", volume, "m^3");
         double spare = freeVolume(height) - volume;

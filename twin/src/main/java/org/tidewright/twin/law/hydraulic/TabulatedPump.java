@@ -96,7 +96,8 @@ public final class TabulatedPump implements PumpCurve {
     }
 
     @Override
-    public double head(double flow) {
+    @Unit("m")
+    public double head(@Unit("m^3/s") double flow) {
         if (Double.isNaN(flow)) {
             throw Require.refusal("flow", flow, "m^3/s", "a number");
         }
@@ -120,7 +121,8 @@ public final class TabulatedPump implements PumpCurve {
     }
 
     @Override
-    public double flow(double head) {
+    @Unit("m^3/s")
+    public double flow(@Unit("m") double head) {
         if (Double.isNaN(head)) {
             throw Require.refusal("head", head, "m", "a number");
         }
@@ -140,11 +142,13 @@ public final class TabulatedPump implements PumpCurve {
     }
 
     @Override
+    @Unit("m")
     public double shutOffHead() {
         return heads[0];
     }
 
     @Override
+    @Unit("m^3/s")
     public double freeFlow() {
         return freeFlow;
     }

@@ -29,7 +29,8 @@ public record TwoPointPump(
     }
 
     @Override
-    public double head(double flow) {
+    @Unit("m")
+    public double head(@Unit("m^3/s") double flow) {
         if (Double.isNaN(flow)) {
             throw Require.refusal("flow", flow, "m^3/s", "a number");
         }
@@ -38,7 +39,8 @@ public record TwoPointPump(
     }
 
     @Override
-    public double flow(double head) {
+    @Unit("m^3/s")
+    public double flow(@Unit("m") double head) {
         if (Double.isNaN(head)) {
             throw Require.refusal("head", head, "m", "a number");
         }

@@ -37,12 +37,4 @@ public interface Weir {
     /** Half width of the band to put on the flow at aquarium heads, relative to it. */
     @Unit("1")
     double relativeError();
-
-    /** No flow for a dry crest; but a head that is not a number must not pass as a dry one. */
-    static double dry(double head) {
-        if (Double.isNaN(head)) {
-            throw Require.refusal("head over the crest", head, "m", "a number");
-        }
-        return 0;
-    }
 }

@@ -145,6 +145,16 @@ class DrainDownTest {
     }
 
     @Test
+    void anOverfullLastSectionRunsBackOverItsBaffle() {
+        // By hand: 0.05 m^2 x (0.34 - 0.30) = 2 L run back into 0.10 m^2: 20 mm more.
+        SumpCascade sump =
+                new SumpCascade(List.of(new SumpSection(0.10, 0.20, 0.30), new SumpSection(0.05, 0.34, 0.40)));
+        List<SumpSection> rest = sump.settle(0).sump().sections();
+        assertThat(rest.get(0).level()).isCloseTo(0.22, within(1e-12));
+        assertThat(rest.get(1).level()).isCloseTo(0.30, within(1e-12));
+    }
+
+    @Test
     void aHigherBaffleFurtherDownBacksTheFirstSectionUp() {
         SumpCascade sump = new SumpCascade(List.of(
                 new SumpSection(0.10, 0.20, 0.20),

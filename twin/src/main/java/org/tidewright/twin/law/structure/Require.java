@@ -1,0 +1,31 @@
+package org.tidewright.twin.law.structure;
+
+/** Refusals that name the value, its unit and the range allowed. NaN fails every one of them. */
+final class Require {
+    private Require() {}
+
+    static double positive(String what, double value, String unit) {
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw refusal(what, value, unit, "greater than 0 and finite");
+        }
+        return value;
+    }
+
+    static double notNegative(String what, double value, String unit) {
+        if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+            throw refusal(what, value, unit, "0 or more and finite");
+        }
+        return value;
+    }
+
+    static double within(String what, double value, double least, double most, String unit) {
+        if (!(value >= least && value <= most)) {
+            throw refusal(what, value, unit, "from " + least + " to " + most);
+        }
+        return value;
+    }
+
+    private static IllegalArgumentException refusal(String what, double value, String unit, String allowed) {
+        return new IllegalArgumentException(what + " is " + value + " " + unit + "; it must be " + allowed);
+    }
+}
