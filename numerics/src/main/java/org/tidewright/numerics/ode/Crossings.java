@@ -117,7 +117,7 @@ final class Crossings {
             double value = valueOf(i, time);
             crossed[i] = crosses(i, value);
             any |= crossed[i];
-            signsAfter[i] = value == 0 ? signs[i] : (int) Math.signum(value);
+            signsAfter[i] = (int) Math.signum(value);
         }
         if (!any) {
             System.arraycopy(signsAfter, 0, signs, 0, count);

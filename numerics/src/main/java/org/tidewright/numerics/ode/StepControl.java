@@ -9,32 +9,33 @@ package org.tidewright.numerics.ode;
  * </pre>
  *
  * <p>Gustafsson 1991, ACM Trans. Math. Softw. 17, 533-554, with the constants of the code DOPRI5 (Hairer, Nørsett and
- * Wanner 1993, section II.4 and appendix; b as in Hairer and Wanner 1996, section IV.2). StrictMath, so that steps are
- * the same on every machine.
+ * Wanner 1993, section II.4 and appendix; b as in Hairer and Wanner 1996, section IV.2). By StrictMath, so that
+ * steps are the same on every machine; its pow allocates, hence the logarithms.
  */
 final class StepControl {
     private static final double ORDER = 5;
     private static final double INTEGRAL = 0.04;
     private static final double PROPORTIONAL = 1 / ORDER - 0.75 * INTEGRAL;
-    private static final double SAFETY = 0.9;
+    private static final double LOG_SAFETY = StrictMath.log(0.9);
     private static final double LEAST_FACTOR = 0.2;
     private static final double GREATEST_FACTOR = 10;
-    private static final double LEAST_ERROR_REMEMBERED = 1e-4;
+    private static final double LEAST_LOG_ERROR_REMEMBERED = StrictMath.log(1e-4);
 
-    private double lastError = LEAST_ERROR_REMEMBERED;
+    private double lastLogError = LEAST_LOG_ERROR_REMEMBERED;
     private boolean justRejected;
 
     /** Forgets the errors of steps taken before a jump. */
     void restart() {
-        lastError = LEAST_ERROR_REMEMBERED;
+        lastLogError = LEAST_LOG_ERROR_REMEMBERED;
         justRejected = false;
     }
 
     /** Factor for the step after an accepted one; no growth straight after a rejection. */
     double factorAfterAcceptance(double error) {
-        double wanted = SAFETY * StrictMath.pow(lastError, INTEGRAL) / StrictMath.pow(error, PROPORTIONAL);
+        double logError = StrictMath.log(error);
+        double wanted = StrictMath.exp(LOG_SAFETY - PROPORTIONAL * logError + INTEGRAL * lastLogError);
         double factor = Math.min(justRejected ? 1 : GREATEST_FACTOR, Math.max(LEAST_FACTOR, wanted));
-        lastError = Math.max(error, LEAST_ERROR_REMEMBERED);
+        lastLogError = Math.max(logError, LEAST_LOG_ERROR_REMEMBERED);
         justRejected = false;
         return factor;
     }
@@ -42,7 +43,7 @@ final class StepControl {
     /** Factor for a second try; an infinite error asks for the strongest cut. */
     double factorAfterRejection(double error) {
         justRejected = true;
-        return Math.max(LEAST_FACTOR, SAFETY / StrictMath.pow(error, PROPORTIONAL));
+        return Math.max(LEAST_FACTOR, StrictMath.exp(LOG_SAFETY - PROPORTIONAL * StrictMath.log(error)));
     }
 
     /** Whether the factor was held back by its bound rather than chosen by the error. */

@@ -13,7 +13,7 @@ import java.util.Arrays;
  * <p>A value of positive infinity stands for "never": a quantile that reaches into those is infinite too.
  */
 public final class Quantiles {
-    /** A position this near a whole number is that number, or rounding would reach into a "never" beside it. */
+    /** A position this little past a whole number is that number, or rounding would reach into a "never" beside it. */
     private static final double ROUNDING = 4 * Math.ulp(1.0);
 
     private final double[] sorted;
@@ -64,7 +64,7 @@ public final class Quantiles {
         }
         int n = sorted.length;
         double position = n * probability + (probability + 1) / 3;
-        double whole = Math.floor(position + ROUNDING * n);
+        double whole = Math.floor(position);
         double part = position - whole;
         double lower = value((int) whole);
         if (part <= ROUNDING * n) {

@@ -200,6 +200,21 @@ class CrossingsTest {
     }
 
     @Test
+    void guardsAMicrosecondApartAreToldApartHoweverLongTheStep() {
+        // The slope is constant, so one step of a million seconds is exact.
+        Problem clock = problem(new double[] {0}, (t, y, dy) -> dy[0] = 1);
+        DormandPrince stepper = new DormandPrince(clock, Tolerance.uniform(1, 1, 0));
+        stepper.suggestStep(1e6);
+        double[] state = {0};
+        List<Guard> timers = List.of(rising((t, y) -> y[0] - 1.000001), rising((t, y) -> y[0] - 1));
+        Stop first = stepper.advance(0, state, 1e6, timers, step -> {});
+        assertThat(first.crossed()).containsExactly(1);
+        Stop second = stepper.advance(first.time(), state, 1e6, timers, step -> {});
+        assertThat(second.crossed()).containsExactly(0);
+        assertThat(second.time() - first.time()).isCloseTo(1e-6, within(1e-9));
+    }
+
+    @Test
     void guardInTheOtherDirectionNearbyDoesNotFire() {
         // Guard 1 rises through zero at 2 only in the wrong direction; it must not be swept along with guard 0.
         DormandPrince stepper = new DormandPrince(Problem.exponential(), Tolerance.uniform(1, 1e-4, 1e-4));

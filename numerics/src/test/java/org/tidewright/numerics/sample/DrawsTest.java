@@ -103,6 +103,28 @@ class DrawsTest {
     }
 
     @Test
+    void everyOrderOfTheStrataIsAsLikelyAsAnyOther() {
+        int names = 6000;
+        int[] seen = new int[27];
+        for (int i = 0; i < names; i++) {
+            StratifiedDraws three = new StratifiedDraws(11, 3);
+            int order = 0;
+            for (int draw = 0; draw < 3; draw++) {
+                order = 3 * order + (int) (3 * three.uniform("name " + i, draw));
+            }
+            seen[order]++;
+        }
+        double expected = names / 6.0;
+        double chiSquare = Arrays.stream(seen)
+                .filter(count -> count > 0)
+                .mapToDouble(count -> (count - expected) * (count - expected) / expected)
+                .sum();
+        assertThat(Arrays.stream(seen).filter(count -> count > 0).count()).isEqualTo(6);
+        // Chi-square of five degrees of freedom: exceeded once in a thousand at 20.5.
+        assertThat(chiSquare).isLessThan(20.5);
+    }
+
+    @Test
     void theLargestEnsembleStillHasOneDrawAStratum() {
         int count = 1 << 20;
         StratifiedDraws draws = new StratifiedDraws(3, count);

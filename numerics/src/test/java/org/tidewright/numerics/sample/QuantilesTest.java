@@ -43,20 +43,26 @@ class QuantilesTest {
 
     @Test
     void aWholePositionIsNotPushedIntoNeverByRounding() {
-        // n values, the middle one finite and all above it never: the median is the middle one for every odd n.
-        for (int n = 3; n < 400; n += 2) {
-            int middle = n / 2;
-            double[] values = new double[n];
-            for (int i = 0; i < n; i++) {
-                values[i] = i <= middle ? i : NEVER;
+        // In whole numbers, 3000 times the position n p + (p + 1) / 3 at p in thousandths; all whole positions up to n
+        // = 200.
+        int found = 0;
+        for (int n = 1; n <= 200; n++) {
+            for (int thousandths = 0; thousandths <= 1000; thousandths++) {
+                int position = 3 * n * thousandths + thousandths + 1000;
+                int rank = position / 3000;
+                if (position % 3000 == 0 && rank >= 1 && rank < n) {
+                    double[] values = new double[n];
+                    for (int i = 0; i < n; i++) {
+                        values[i] = i < rank ? i : NEVER;
+                    }
+                    assertThat(Quantiles.quantile(values, thousandths / 1000.0))
+                            .as("n = %d, p = %d/1000", n, thousandths)
+                            .isCloseTo(rank - 1, within(1e-12));
+                    found++;
+                }
             }
-            assertThat(Quantiles.quantile(values, 0.5)).as("n = %d", n).isEqualTo((double) middle);
-            // Type 8 puts the k-th value at (k - 1/3) / (n + 1/3), here with k the middle.
-            double sameByFormula = (middle + 1 - 1.0 / 3) / (n + 1.0 / 3);
-            assertThat(Quantiles.quantile(values, sameByFormula))
-                    .as("n = %d", n)
-                    .isEqualTo((double) middle);
         }
+        assertThat(found).isGreaterThan(200);
     }
 
     @Test
