@@ -32,6 +32,15 @@ public enum Measure {
     ENERGY(new Unit("Wh", "wh", 1 / 3600.0, 0, 0), new Unit("Wh", "wh", 1 / 3600.0, 0, 0)),
     /** A share of one, told in per cent. */
     SHARE(new Unit("%", "percent", 100, 0, 0), new Unit("%", "percent", 100, 0, 0)),
+    /** W/K. */
+    CONDUCTANCE(new Unit("W/K", "w_per_k", 1, 0, 0), new Unit("W/K", "w_per_k", 1, 0, 0)),
+    /** m/s of a gas through a surface, told in cm/h everywhere. */
+    TRANSFER_VELOCITY(new Unit("cm/h", "cm_per_h", 360_000, 0, 1), new Unit("cm/h", "cm_per_h", 360_000, 0, 1)),
+    /** A share per metre of depth. */
+    SHARE_PER_LENGTH(
+            new Unit("% per metre", "percent_per_m", 100, 0, 0), new Unit("% per foot", "percent_per_ft", 30.48, 0, 1)),
+    /** A factor on a computed value. */
+    FACTOR(new Unit("", "", 1, 0, 2), new Unit("", "", 1, 0, 2)),
     /** A plain number. */
     NUMBER(new Unit("", "", 1, 0, 1), new Unit("", "", 1, 0, 1));
 

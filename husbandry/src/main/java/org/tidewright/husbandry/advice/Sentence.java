@@ -16,6 +16,9 @@ public record Sentence(List<Part> parts) {
 
         /** A number; {@code source} is the key of its source, empty where the sentence names it. */
         record Sounding(Figure figure, String source) implements Part {}
+
+        /** The letter of a source for what was just said in words. */
+        record Reference(String source) implements Part {}
     }
 
     public Sentence {

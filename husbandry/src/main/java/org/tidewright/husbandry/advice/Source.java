@@ -1,5 +1,7 @@
 package org.tidewright.husbandry.advice;
 
+import org.tidewright.twin.contract.Basis;
+
 /**
  * Where a number comes from.
  *
@@ -8,23 +10,4 @@ package org.tidewright.husbandry.advice;
  * @param basis kind of ground it stands on
  * @param detail the publication, or what the practice is; may be empty
  */
-public record Source(String key, String what, Basis basis, String detail) {
-    /** Kinds of ground. */
-    public enum Basis {
-        PUBLISHED("published"),
-        COMMON_PRACTICE("common practice"),
-        YOUR_PLAN("your plan"),
-        FROM_MEMORY("from memory"),
-        COMPUTED("computed");
-
-        private final String words;
-
-        Basis(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
-    }
-}
+public record Source(String key, String what, Basis basis, String detail) {}

@@ -1,6 +1,7 @@
 package org.tidewright.husbandry.rehearsal;
 
 import org.tidewright.husbandry.advice.Figure;
+import org.tidewright.husbandry.limit.Limit;
 
 /**
  * When a quantity first meets a limit.

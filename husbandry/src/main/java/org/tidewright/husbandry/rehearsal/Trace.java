@@ -2,6 +2,7 @@ package org.tidewright.husbandry.rehearsal;
 
 import java.util.List;
 import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.husbandry.limit.Limit;
 import org.tidewright.twin.rehearsal.Band;
 
 /**

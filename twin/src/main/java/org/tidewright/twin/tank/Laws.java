@@ -20,7 +20,7 @@ import org.tidewright.twin.law.hydraulic.ReturnSiphon;
 import org.tidewright.twin.law.hydraulic.Weir;
 
 /** The plan's crests and pipes as laws. */
-final class Laws {
+public final class Laws {
     private static final double ENTRY = Fitting.SHARP_ENTRY.lossCoefficient();
     private static final double EXIT = 1;
     /** From the pump's mouth to the tee where branches part. */
@@ -28,7 +28,8 @@ final class Laws {
 
     private Laws() {}
 
-    static Weir overflowWeir(Overflow overflow) {
+    /** The crest of the overflow. */
+    public static Weir overflowWeir(Overflow overflow) {
         if (overflow.teeth() != null) {
             Overflow.Teeth teeth = overflow.teeth();
             double around =
@@ -55,7 +56,8 @@ final class Laws {
         return new PipeRun(line.bore().in("m"), line.length().in("m"), roughness, losses);
     }
 
-    static PipeRun drain(Overflow.Drain drain) {
+    /** A drain with the losses of its two ends, its valve open. */
+    public static PipeRun drain(Overflow.Drain drain) {
         return bare(drain.pipe()).withExtraLoss(ENTRY + EXIT);
     }
 

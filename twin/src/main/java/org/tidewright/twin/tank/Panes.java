@@ -1,25 +1,27 @@
 package org.tidewright.twin.tank;
 
-import org.tidewright.plan.model.Glass;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.law.heat.Wall;
 import org.tidewright.twin.law.heat.WallConduction;
+import org.tidewright.twin.law.structure.Glass;
 
 /** The panes of a vessel: what they weigh and what heat they pass. */
 public final class Panes {
-    /** Density of float glass, kg/m³: EN 572. */
-    public static final double GLASS_DENSITY = 2500;
-
     /** Difference to the room at which the films are evaluated; they change little with it. */
     private static final double TYPICAL_DIFFERENCE = 6;
 
     private Panes() {}
 
-    /** Mass of four panes and a bottom. */
-    public static @Unit("kg") double mass(Vessels.Vessel vessel, Glass glass) {
+    /** Volume of four panes and a bottom. */
+    public static @Unit("m^3") double volume(Vessels.Vessel vessel, org.tidewright.plan.model.Glass glass) {
         double panes = vessel.rimLength() * vessel.rimLevel() * glass.panes().in("m");
         double bottom = vessel.length() * vessel.width() * glass.bottom().in("m");
-        return GLASS_DENSITY * (panes + bottom);
+        return panes + bottom;
+    }
+
+    /** Their mass. */
+    public static @Unit("kg") double mass(Vessels.Vessel vessel, org.tidewright.plan.model.Glass glass) {
+        return Glass.DENSITY * volume(vessel, glass);
     }
 
     /**
@@ -29,7 +31,7 @@ public final class Panes {
      */
     static @Unit("W/K") double conductance(
             Vessels.Vessel vessel,
-            Glass glass,
+            org.tidewright.plan.model.Glass glass,
             @Unit("m") double wetted,
             @Unit("degC") double water,
             @Unit("degC") double room) {

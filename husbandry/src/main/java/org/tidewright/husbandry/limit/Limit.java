@@ -1,4 +1,4 @@
-package org.tidewright.husbandry.rehearsal;
+package org.tidewright.husbandry.limit;
 
 /**
  * A bound on a quantity that must hold.
