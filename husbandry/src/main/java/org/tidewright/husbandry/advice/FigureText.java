@@ -1,5 +1,7 @@
 package org.tidewright.husbandry.advice;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import org.tidewright.plan.model.UnitSystem;
 
@@ -11,6 +13,10 @@ import org.tidewright.plan.model.UnitSystem;
  * @param unit symbol, empty for a plain number; stands after value and doubt
  */
 public record FigureText(String value, String doubt, String unit) {
+    /** Half of the width that holds 90 of 100 draws, in standard errors. */
+    private static final double NINETY_PER_CENT = 1.645;
+
+    private static final MathContext THREE_DIGITS = new MathContext(3);
     private static final char NO_BREAK = '\u00a0';
     private static final char THIN_NO_BREAK = '\u202f';
     private static final char MINUS = '\u2212';
@@ -52,13 +58,20 @@ public record FigureText(String value, String doubt, String unit) {
         } else if (figure.doubt() instanceof Doubt.Range range) {
             double low = unit.shown(range.low());
             double high = unit.shown(range.high());
-            int decimals = decimalsFor((high - low) / 3.3, unit.decimals());
+            int decimals = decimalsFor((high - low) / 2 / NINETY_PER_CENT, unit.decimals());
             return new FigureText(
                     number(shown, decimals),
                     "(" + number(low, decimals) + "–" + number(high, decimals) + ")",
                     unit.symbol());
         }
-        return new FigureText(number(shown, decimalsFor(Math.abs(shown) / 100, unit.decimals())), "", unit.symbol());
+        return new FigureText(plain(shown, unit.decimals()), "", unit.symbol());
+    }
+
+    /** A number told without doubt: three digits that count, no empty decimals. */
+    private static String plain(double shown, int finest) {
+        double rounded = new BigDecimal(shown).round(THREE_DIGITS).doubleValue();
+        String told = number(rounded, Math.min(finest, decimalsFor(Math.abs(rounded) / 100, finest)));
+        return told.contains(".") ? told.replaceAll("\\.?0+$", "") : told;
     }
 
     /** Decimals at which one standard error still shows one digit, never finer than makes sense. */
@@ -80,17 +93,22 @@ public record FigureText(String value, String doubt, String unit) {
         }
         Scale scale = Scale.of(seconds);
         if (figure.doubt() instanceof Doubt.Range range) {
-            String high = Double.isInfinite(range.high()) ? "never" : scale.told(range.high());
-            return new FigureText(scale.told(seconds), "(" + scale.told(range.low()) + "–" + high + ")", scale.symbol);
+            double spread = Double.isInfinite(range.high()) ? seconds - range.low() : (range.high() - range.low()) / 2;
+            int decimals = Math.min(1, decimalsFor(spread / NINETY_PER_CENT / scale.seconds, 1));
+            String high = Double.isInfinite(range.high()) ? "never" : scale.told(range.high(), decimals);
+            String both = "(" + scale.told(range.low(), decimals) + "–" + high + ")";
+            return new FigureText(scale.told(seconds, decimals), both, scale.symbol);
         } else if (figure.doubt() instanceof Doubt.StandardError error) {
-            return new FigureText(scale.told(seconds), "±" + NO_BREAK + scale.told(error.size()), scale.symbol);
+            int decimals = decimalsFor(error.size() / scale.seconds, 1);
+            String size = scale.told(error.size(), decimals);
+            return new FigureText(scale.told(seconds, decimals), "±" + NO_BREAK + size, scale.symbol);
         }
-        return new FigureText(scale.told(seconds), "", scale.symbol);
+        return new FigureText(plain(seconds / scale.seconds, scale == Scale.SECONDS ? 0 : 1), "", scale.symbol);
     }
 
     private static String span(double seconds) {
         Scale scale = Scale.of(seconds);
-        return scale.told(seconds) + NO_BREAK + scale.symbol;
+        return plain(seconds / scale.seconds, 1) + NO_BREAK + scale.symbol;
     }
 
     /** The unit a span of time is told in. */
@@ -117,9 +135,8 @@ public record FigureText(String value, String doubt, String unit) {
             return span < 72 * 3600 ? HOURS : DAYS;
         }
 
-        String told(double span) {
-            double told = span / seconds;
-            return number(told, told < 9.95 && this != SECONDS ? 1 : 0).replaceAll("\\.0$", "");
+        String told(double span, int decimals) {
+            return number(span / seconds, decimals);
         }
     }
 

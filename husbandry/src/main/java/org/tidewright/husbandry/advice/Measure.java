@@ -8,6 +8,8 @@ public enum Measure {
     VOLUME(new Unit("L", "l", 1000, 0, 1), new Unit("gal", "gal", 1 / 3.785411784e-3, 0, 1)),
     /** m, a water level or a small height, told in millimetres or inches. */
     LEVEL(new Unit("mm", "mm", 1000, 0, 0), new Unit("in", "in", 1 / 0.0254, 0, 1)),
+    /** m of glass or its bow, told in millimetres or hundredths of an inch. */
+    THICKNESS(new Unit("mm", "mm", 1000, 0, 1), new Unit("in", "in", 1 / 0.0254, 0, 2)),
     /** m, told in centimetres or inches. */
     LENGTH(new Unit("cm", "cm", 100, 0, 1), new Unit("in", "in", 1 / 0.0254, 0, 1)),
     /** °C on ITS-90. */

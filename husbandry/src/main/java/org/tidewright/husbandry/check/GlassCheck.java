@@ -43,12 +43,12 @@ final class GlassCheck {
         double thickness = display.glass().panes().in("m");
         double least = estimate.leastThickness(org.tidewright.twin.law.structure.Glass.ALLOWABLE_STRESS);
         Figure factor = Figure.exact(Measure.NUMBER, estimate.safetyFactor(thickness));
-        Figure bow = Figure.exact(Measure.LEVEL, estimate.deflection(thickness));
+        Figure bow = Figure.exact(Measure.THICKNESS, estimate.deflection(thickness));
         Sentence sentence = Sentence.of(
                 thickness < least ? "Ask the maker before you fill it: the pane has " : "The pane has ",
-                Figure.exact(Measure.LEVEL, thickness),
+                Figure.exact(Measure.THICKNESS, thickness),
                 " where the estimate asks for ",
-                Figure.exact(Measure.LEVEL, least),
+                Figure.exact(Measure.THICKNESS, least),
                 held ? ", its top edge held; it bows " : ", its top edge free; it bows ",
                 bow,
                 ". An estimate for comparison: the maker’s table decides.");
@@ -56,7 +56,7 @@ final class GlassCheck {
                 "glass",
                 "Glass of the longest pane",
                 Holding.ASK,
-                Figure.exact(Measure.LEVEL, thickness - least),
+                Figure.exact(Measure.THICKNESS, thickness - least),
                 Sentence.of("factor ", Sentence.figure(factor, key)),
                 sentence,
                 List.of(key));

@@ -89,7 +89,7 @@ final class LostDrainCheck {
         double room =
                 display.shape().volume(display.rimLevel()) - display.shape().volume(level);
         Vessels.Vessel box = situation.vessels().box();
-        if (box != null && situation.overflow().outerBox() == null) {
+        if (box != null) {
             room += box.shape().volume(box.rimLevel())
                     - box.shape().volume(situation.running().boxLevel());
         }

@@ -72,7 +72,10 @@ final class PowerCutCheck {
         if (!holeBlocked && situation.returnLine().checkValve() != ReturnLine.CheckValve.NONE) {
             sentence = sentence.then(Sentence.of(
                     "With the check valve holding it would be ",
-                    Figure.exact(Measure.VOLUME, situation.checkValveHolds().room()),
+                    Figure.about(
+                            Measure.VOLUME,
+                            situation.checkValveHolds().room(),
+                            situation.checkValveHolds().doubt()),
                     "; that is not counted, as flaps leak sooner or later."));
         }
         return new Check(
@@ -89,7 +92,12 @@ final class PowerCutCheck {
         Figure need = Figure.exact(Measure.VOLUME, situation.roomNeeded());
         return asked
                 ? Sentence.of("You ask for ", Sentence.figure(need, key), ".")
-                : Sentence.of("The top 30 mm, ", Sentence.figure(need, key), ", are to stay free.");
+                : Sentence.of(
+                        "The top ",
+                        Figure.exact(Measure.LEVEL, Situation.FREEBOARD),
+                        " of the sump, ",
+                        Sentence.figure(need, key),
+                        ", are to stay free.");
     }
 
     private static Sentence mend(

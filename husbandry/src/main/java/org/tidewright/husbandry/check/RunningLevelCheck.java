@@ -12,19 +12,20 @@ import org.tidewright.husbandry.water.DrainDownStudy;
 import org.tidewright.plan.quantity.Amount;
 import org.tidewright.twin.contract.Basis;
 
-/** The last section runs below the line up to which a power cut finds room, the air holes counted as blocked. */
+/** The last section runs below the line up to which a power cut finds room. */
 final class RunningLevelCheck {
     private RunningLevelCheck() {}
 
     static Check check(Situation situation, Sources sources) {
-        DrainDownStudy study = situation.holesBlocked();
         double running = situation.running().sectionLevels()[situation.running().sectionLevels().length - 1];
-        double rim = situation.vessels().lastSection().vessel().rimLevel();
-        OptionalDouble highest = situation.cascade().highestRunningLevel(study.fellBack(), rim - Situation.FREEBOARD);
+        OptionalDouble blocked = highest(situation, situation.holesBlocked());
+        OptionalDouble clear = highest(situation, situation.holesClear());
         String key = sources.key(
                 "Highest level of the last section",
                 Basis.COMPUTED,
                 "room of all sections above their levels, 30 mm kept under the rim");
+        boolean onlyClear = blocked.isEmpty() || blocked.getAsDouble() < running;
+        OptionalDouble highest = onlyClear ? clear : blocked;
         if (highest.isEmpty()) {
             return new Check(
                     "running_level",
@@ -32,8 +33,7 @@ final class RunningLevelCheck {
                     Holding.FAILS,
                     null,
                     Sentence.of("none low enough"),
-                    Sentence.of("Plan a bigger sump: no running level leaves room for what falls back with the air hole"
-                            + " blocked."),
+                    Sentence.of("Plan a bigger sump: no running level leaves room for what falls back."),
                     List.of(key));
         }
         Amount stated = situation
@@ -55,7 +55,14 @@ final class RunningLevelCheck {
                         line,
                         " and never fill it higher while the pump runs; it runs at ",
                         Figure.about(Measure.LEVEL, running, doubt),
-                        ". Above the line a power cut with the air hole blocked no longer finds room."),
+                        onlyClear && situation.hasAirHoles()
+                                ? ". Above the line a power cut no longer finds room even with the air hole clear."
+                                : ". Above the line a power cut no longer finds room, the air hole counted as blocked."),
                 List.of(key));
+    }
+
+    private static OptionalDouble highest(Situation situation, DrainDownStudy study) {
+        double rim = situation.vessels().lastSection().vessel().rimLevel();
+        return situation.cascade().highestRunningLevel(study.fellBack(), rim - Situation.FREEBOARD);
     }
 }

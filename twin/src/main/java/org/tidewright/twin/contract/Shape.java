@@ -26,6 +26,11 @@ public interface Shape {
         return new Upright(area, solids, solidsTop);
     }
 
+    /** Straight walls that part at a height: a wider vessel below, a narrower one above. */
+    static Shape stepped(@Unit("m^2") double lowerArea, @Unit("m") double stepLevel, @Unit("m^2") double upperArea) {
+        return new Stepped(lowerArea, stepLevel, upperArea);
+    }
+
     /** The shape of a body without a surface. */
     enum NoSurface implements Shape {
         INSTANCE;
@@ -76,6 +81,32 @@ public interface Shape {
         @Override
         public double surface(double level) {
             return level >= solidsTop ? area : areaAmongSolids();
+        }
+    }
+
+    /** Two upright parts, one on the other. */
+    record Stepped(double lowerArea, double stepLevel, double upperArea) implements Shape {
+        public Stepped {
+            if (!(lowerArea > 0) || !(stepLevel > 0) || !(upperArea > 0)) {
+                throw new IllegalArgumentException("areas and step of a vessel must be positive, not " + lowerArea
+                        + " m², " + stepLevel + " m, " + upperArea + " m²");
+            }
+        }
+
+        @Override
+        public double level(double volume) {
+            double below = lowerArea * stepLevel;
+            return volume <= below ? volume / lowerArea : stepLevel + (volume - below) / upperArea;
+        }
+
+        @Override
+        public double volume(double level) {
+            return lowerArea * Math.min(level, stepLevel) + upperArea * Math.max(0, level - stepLevel);
+        }
+
+        @Override
+        public double surface(double level) {
+            return level < stepLevel ? lowerArea : upperArea;
         }
     }
 }

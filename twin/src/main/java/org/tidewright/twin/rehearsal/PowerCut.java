@@ -107,7 +107,7 @@ public final class PowerCut {
         Run run = new Run(plumbing.network(), plumbing.network().usualParameters(), state, Accuracy.OF_WATER_LEVELS);
         plumbing.drainsOpen().forEach(open -> run.set(open, 0));
         run.set(plumbing.topOffRuns(), topOffRuns ? 1 : 0);
-        return record(run, state, topOffRuns ? 6 * 3600 : RESTART_WATCHED);
+        return record(run, state, RESTART_WATCHED + (topOffRuns ? plumbing.topOffRunTime() : 0));
     }
 
     /** The water while all runs, as a movement of one sample. */

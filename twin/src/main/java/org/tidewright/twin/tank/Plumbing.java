@@ -63,6 +63,7 @@ public final class Plumbing {
     private final Setting gearRuns;
     private final Setting topOffRuns;
     private final Network network;
+    private double topOffRunTime;
 
     /**
      * What is counted on.
@@ -165,6 +166,11 @@ public final class Plumbing {
     /** One for each line that can run backward: 1 while no air is in it. */
     public List<Setting> seals() {
         return seals;
+    }
+
+    /** How long the top-off's pump takes to empty its reservoir; 0 without one. */
+    public @Unit("s") double topOffRunTime() {
+        return topOffRunTime;
     }
 
     /** Every body as it stands while all runs. */
@@ -290,16 +296,9 @@ public final class Plumbing {
             double mouth = requireNonNull(plan.refugium()).outlet().lowerEdge().in("m");
             outlets.add(new ReturnPump.Outlet(refugium, refugium.bottomHeight() + mouth));
         }
-        ReturnPump.Lines lines = heights -> {
-            List<Double> list = new ArrayList<>();
-            for (double height : heights) {
-                list.add(height);
-            }
-            return Laws.manifold(plan, list);
-        };
+        ReturnPump.Lift lift = pumpFlows(plan, line, outlets.size());
         for (int branch = 0; branch < outlets.size(); branch++) {
-            builder.add(new ReturnPump(
-                    last, branch, outlets, RunningState.pump(line), lines, intake, water.viscosity(), pumpRuns));
+            builder.add(new ReturnPump(last, branch, outlets, lift, intake, pumpRuns));
         }
         Setting sealed = builder.setting("return line sealed", 1);
         seals.add(sealed);
@@ -328,6 +327,25 @@ public final class Plumbing {
                     sealed,
                     fadeTime("return line")));
         }
+    }
+
+    /** Tabulated when the pump first runs: most runs are of a pump that stands. */
+    private ReturnPump.Lift pumpFlows(Plan plan, ReturnLine line, int outlets) {
+        return new ReturnPump.Lift() {
+            private @Nullable PumpFlows table;
+
+            @Override
+            public synchronized double to(int outlet, double first, double second) {
+                if (table == null) {
+                    table = new PumpFlows(
+                            RunningState.pump(line),
+                            heights -> Laws.manifold(plan, heights),
+                            outlets,
+                            water.viscosity());
+                }
+                return table.to(outlet, first, second);
+            }
+        };
     }
 
     private void refugium(Refugium refugium, Body body, List<Body> sections, Body last) {
@@ -432,6 +450,8 @@ public final class Plumbing {
                 builder.body(RESERVOIR),
                 Place.RESERVOIR,
                 plan.topOff().reservoir().in("m^3"));
+        topOffRunTime =
+                plan.topOff().reservoir().in("m^3") / plan.topOff().pumpFlow().in("m^3/s");
         Setting calls = builder.setting("top-off float hangs low", 0);
         builder.add(new TopOffPump(
                 reservoir, last, plan.topOff().pumpFlow().in("m^3/s"), levelOf(last), topOffRuns, calls));

@@ -129,20 +129,28 @@ public record Vessels(
         double wall = box.wall().in("m");
         double length = box.length().in("m") - 2 * wall;
         double width = box.width().in("m") - wall;
-        double area = length * width;
-        if (overflow.outerBox() != null) {
-            // Siphon tubes hold both parts at one level: they move as one vessel.
-            area += overflow.outerBox().length().in("m")
-                    * overflow.outerBox().width().in("m");
-        }
         double bottom = box.bottom() == null ? 0 : box.bottom().in("m");
+        Shape shape = overflow.outerBox() == null
+                ? Shape.upright(length * width, 0, 0)
+                : hungBox(overflow, length * width, bottom);
         return new Vessel(
                 OVERFLOW_BOX,
-                Shape.upright(area, 0, 0),
+                shape,
                 display.bottomHeight().in("m") + bottom,
                 display.height().in("m") - bottom,
                 length,
                 width);
+    }
+
+    /**
+     * Siphon tubes hold both parts of a hung overflow at one level, so they move as one vessel, up to where the working
+     * drain's mouth is under water. Above that the siphon is lost, and only the part inside the display fills.
+     */
+    private static Shape hungBox(Overflow overflow, @Unit("m^2") double innerArea, @Unit("m") double bottom) {
+        Overflow.Drain working = overflow.drains().get(0);
+        double sealed = working.inlet().in("m") + working.pipe().bore().in("m") - bottom;
+        Overflow.OuterBox outer = requireNonNull(overflow.outerBox());
+        return Shape.stepped(innerArea + outer.length().in("m") * outer.width().in("m"), sealed, innerArea);
     }
 
     private static List<Section> sections(Plan plan, Sump sump) {

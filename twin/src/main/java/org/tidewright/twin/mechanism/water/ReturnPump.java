@@ -6,8 +6,6 @@ import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.contract.Watch;
-import org.tidewright.twin.law.hydraulic.Manifold;
-import org.tidewright.twin.law.hydraulic.PumpCurve;
 
 /**
  * One branch of the return pump: from the sump's last section to a vessel. The pump gulps air when the level comes near
@@ -22,11 +20,10 @@ public final class ReturnPump implements WaterWay {
     private final Body from;
     private final Body to;
     private final int branch;
-    private final PumpCurve curve;
-    private final List<Outlet> outlets;
-    private final Lines lines;
+    private final Outlet first;
+    private final Outlet second;
+    private final Lift lift;
     private final double intakeLevel;
-    private final double viscosity;
     private final Setting running;
 
     /**
@@ -41,37 +38,36 @@ public final class ReturnPump implements WaterWay {
         }
     }
 
-    /** The pipes from the pump, as a manifold over given outlet heights. */
+    /** What the pump brings to its outlets. */
     @FunctionalInterface
-    public interface Lines {
-        /** The manifold when the branches end at these heights over the water the pump draws from. */
-        Manifold to(double[] outletHeights);
+    public interface Lift {
+        /**
+         * Flow to one outlet.
+         *
+         * @param first height of the first outlet over the water the pump draws from
+         * @param second the same of the second; equal to the first where there is one
+         */
+        @Unit("m^3/s")
+        double to(int outlet, @Unit("m") double first, @Unit("m") double second);
     }
 
     /**
      * A branch of the return.
      *
      * @param branch which of the outlets this way leads to
+     * @param outlets one or two
      * @param intakeLevel in the last section at which the pump passes nothing
      * @param running setting: 1 while it runs
      */
     public ReturnPump(
-            Body from,
-            int branch,
-            List<Outlet> outlets,
-            PumpCurve curve,
-            Lines lines,
-            @Unit("m") double intakeLevel,
-            @Unit("m^2/s") double viscosity,
-            Setting running) {
+            Body from, int branch, List<Outlet> outlets, Lift lift, @Unit("m") double intakeLevel, Setting running) {
         this.from = from;
         this.to = outlets.get(branch).vessel();
         this.branch = branch;
-        this.outlets = List.copyOf(outlets);
-        this.curve = curve;
-        this.lines = lines;
+        this.first = outlets.get(0);
+        this.second = outlets.get(outlets.size() - 1);
+        this.lift = lift;
         this.intakeLevel = intakeLevel;
-        this.viscosity = viscosity;
         this.running = running;
     }
 
@@ -96,11 +92,8 @@ public final class ReturnPump implements WaterWay {
         if (drawn == 0) {
             return 0;
         }
-        double[] heights = new double[outlets.size()];
-        for (int i = 0; i < heights.length; i++) {
-            heights[i] = outlets.get(i).height(now) - now.height(from);
-        }
-        return drawn * lines.to(heights).divide(curve, viscosity).branchFlows().get(branch);
+        double drawHeight = now.height(from);
+        return drawn * lift.to(branch, first.height(now) - drawHeight, second.height(now) - drawHeight);
     }
 
     @Override
