@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.numerics.root.Bracketed;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -90,14 +91,14 @@ public record CombWeir(
         Require.notNegative("flow over the comb", flow, "m^3/s");
         double perSlots = flow / slotFactor();
         double asTallSlots = Math.cbrt(perSlots * perSlots);
-        if (asTallSlots <= slotDepth) {
-            return asTallSlots;
+        if (flow <= brimfulFlow()) {
+            return Math.min(slotDepth, asTallSlots);
         }
         double enough = 2 * asTallSlots;
         while (flow(enough) < flow) {
             enough *= 2;
         }
-        return BracketedRoot.find(head -> flow(head) - flow, slotDepth, enough, 0);
+        return Bracketed.root(head -> flow(head) - flow, slotDepth, enough);
     }
 
     /** {@inheritDoc} Nobody has published a range for teeth: never. */

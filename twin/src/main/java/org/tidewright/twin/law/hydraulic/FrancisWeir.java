@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.numerics.root.Bracketed;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -52,7 +53,7 @@ public record FrancisWeir(
             return uncontracted;
         }
         // The contraction takes at most 2/30 of the length, so the head grows by at most (1 - 1/15)^(-2/3) < 1.05.
-        return BracketedRoot.find(head -> flow(head) - flow, uncontracted, 1.05 * uncontracted, 0);
+        return Bracketed.root(head -> flow(head) - flow, 0.99 * uncontracted, 1.05 * uncontracted);
     }
 
     private static double square(double x) {

@@ -1,6 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
 import java.util.function.DoubleUnaryOperator;
+import org.tidewright.numerics.root.Bracketed;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -44,7 +45,7 @@ public record OperatingPoint(
         while (surplus.applyAsDouble(enough) > 0) {
             enough *= 2;
         }
-        double flow = BracketedRoot.find(surplus, 0, enough, 0);
+        double flow = Bracketed.root(surplus, 0, enough);
         return new OperatingPoint(flow, pump.head(flow));
     }
 

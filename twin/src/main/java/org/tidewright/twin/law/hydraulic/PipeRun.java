@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.numerics.root.Bracketed;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -141,6 +142,6 @@ public record PipeRun(
         while (headLoss(area() * most, viscosity) < head) {
             most *= 2;
         }
-        return BracketedRoot.find(v -> headLoss(area() * v, viscosity) - head, 0, most, 0);
+        return Bracketed.root(v -> headLoss(area() * v, viscosity) - head, 0, most);
     }
 }

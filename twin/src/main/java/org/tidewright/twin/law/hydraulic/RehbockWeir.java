@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.numerics.root.Bracketed;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -71,7 +72,7 @@ public record RehbockWeir(
             return 0;
         }
         double steady = flow / (TWO_THIRDS_ROOT_2G * COEFFICIENT_AT_NO_HEAD * length);
-        return BracketedRoot.find(head -> wet(head) - flow, 0, Math.cbrt(steady * steady), 0);
+        return Bracketed.root(head -> wet(head) - flow, 0, Math.cbrt(steady * steady));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
 import java.util.Arrays;
+import org.tidewright.numerics.root.Bracketed;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -138,7 +139,7 @@ public final class TabulatedPump implements PumpCurve {
             left++;
         }
         int segment = left;
-        return BracketedRoot.find(q -> cubic(segment, q) - head, flows[segment], flows[segment + 1], 0);
+        return Bracketed.root(q -> cubic(segment, q) - head, flows[segment], flows[segment + 1]);
     }
 
     @Override

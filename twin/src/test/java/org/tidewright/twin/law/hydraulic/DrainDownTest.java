@@ -91,6 +91,13 @@ class DrainDownTest {
     }
 
     @Test
+    void aSectionThatStandsAboveTheMarkMustRunBelowIt() {
+        SumpCascade bucket = new SumpCascade(List.of(new SumpSection(0.1, 0.30, 0.40)));
+        // By hand: 10 L on 0.1 m^2 are 0.10 m, so no higher than 0.20 - 0.10 m.
+        assertThat(bucket.highestRunningLevel(10 * LITRES, 0.20).orElseThrow()).isCloseTo(0.10, within(1e-15));
+    }
+
+    @Test
     void afterTheDrainDownAllSectionsStandAtTheLevelOfTheExample() {
         SumpCascade.Settled rest = SUMP.settle(drainDown(false).total());
         assertThat(rest.spilled()).isZero();

@@ -70,6 +70,16 @@ class WeirTest {
     }
 
     @Test
+    void aCombAboutToFillIsBrimfulWhateverTheLastDigitSays() {
+        for (int slots = 1; slots < 200; slots++) {
+            CombWeir comb = new CombWeir(slots, 0.006, 0.030, 0.59, 0);
+            assertThat(comb.head(Math.nextDown(comb.brimfulFlow()))).isCloseTo(0.030, within(1e-15));
+            assertThat(comb.head(comb.brimfulFlow())).isCloseTo(0.030, within(1e-15));
+            assertThat(comb.head(Math.nextUp(comb.brimfulFlow()))).isCloseTo(0.030, within(1e-15));
+        }
+    }
+
+    @Test
     void aDryCrestPassesNothing() {
         assertThat(EVERY_KIND).allSatisfy(weir -> {
             assertThat(weir.flow(0)).isZero();
