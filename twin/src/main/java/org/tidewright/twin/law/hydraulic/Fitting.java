@@ -3,6 +3,7 @@ package org.tidewright.twin.law.hydraulic;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -102,9 +103,9 @@ public enum Fitting {
      */
     @Unit("1")
     public static double nozzleLoss(@Unit("m") double bore, @Unit("m") double nozzleBore) {
-        Require.positive("bore of the pipe", bore, "m");
+        Bounds.positive(bore, "m", "bore of the pipe");
         if (!(nozzleBore > 0 && nozzleBore <= bore)) {
-            throw Require.refusal("bore of the nozzle", nozzleBore, "m", "more than 0 and no more than " + bore + " m");
+            throw Bounds.refusal(nozzleBore, "m", "bore of the nozzle", "more than 0 and no more than " + bore + " m");
         }
         double ratio = bore / nozzleBore;
         return ratio * ratio * ratio * ratio;
@@ -122,8 +123,8 @@ public enum Fitting {
      */
     @Unit("1")
     public static double stepLoss(@Unit("m") double firstBore, @Unit("m") double secondBore) {
-        Require.positive("first bore", firstBore, "m");
-        Require.positive("second bore", secondBore, "m");
+        Bounds.positive(firstBore, "m", "first bore");
+        Bounds.positive(secondBore, "m", "second bore");
         double ratio = Math.min(firstBore, secondBore) / Math.max(firstBore, secondBore);
         double areaLost = 1 - ratio * ratio;
         return secondBore > firstBore ? areaLost * areaLost : 0.5 * areaLost;
@@ -142,8 +143,8 @@ public enum Fitting {
     @Unit("m")
     public static double equivalentLength(
             @Unit("1") double loss, @Unit("m") double bore, @Unit("1") double frictionFactor) {
-        Require.notNegative("loss coefficient", loss, "(ratio)");
-        Require.positive("bore", bore, "m");
-        return loss * bore / Require.positive("friction factor", frictionFactor, "(ratio)");
+        Bounds.notNegative(loss, "1", "loss coefficient");
+        Bounds.positive(bore, "m", "bore");
+        return loss * bore / Bounds.positive(frictionFactor, "1", "friction factor");
     }
 }

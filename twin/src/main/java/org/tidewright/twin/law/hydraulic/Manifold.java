@@ -3,6 +3,7 @@ package org.tidewright.twin.law.hydraulic;
 import java.util.ArrayList;
 import java.util.List;
 import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -36,7 +37,7 @@ public record Manifold(PipeRun common, List<Branch> branches) {
      */
     public record Branch(@Unit("m") double outletHeight, PipeRun run, boolean mayFlowBack) {
         public Branch {
-            Require.finite("height of the outlet", outletHeight, "m");
+            Bounds.finite(outletHeight, "m", "height of the outlet");
         }
 
         /** A branch whose outlet is in air or behind a valve. */

@@ -2,6 +2,7 @@ package org.tidewright.twin.law.hydraulic;
 
 import java.util.function.DoubleUnaryOperator;
 import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -25,7 +26,7 @@ public record OperatingPoint(
      */
     public static OperatingPoint of(
             PumpCurve pump, @Unit("m") double staticHead, PipeRun line, @Unit("m^2/s") double kinematicViscosity) {
-        Require.finite("static head", staticHead, "m");
+        Bounds.finite(staticHead, "m", "static head");
         return of(pump, flow -> staticHead + line.headLoss(flow, kinematicViscosity));
     }
 
@@ -52,12 +53,12 @@ public record OperatingPoint(
     /** Power the water takes up: rho g Q H. */
     @Unit("W")
     public double hydraulicPower(@Unit("kg/m^3") double density) {
-        return Require.positive("density", density, "kg/m^3") * Gravity.STANDARD * flow * head;
+        return Bounds.positive(density, "kg/m^3", "density") * Gravity.STANDARD * flow * head;
     }
 
     /** Wire-to-water efficiency: hydraulic power over electrical input. */
     @Unit("1")
     public double efficiency(@Unit("kg/m^3") double density, @Unit("W") double electricalPower) {
-        return hydraulicPower(density) / Require.positive("electrical power", electricalPower, "W");
+        return hydraulicPower(density) / Bounds.positive(electricalPower, "W", "electrical power");
     }
 }

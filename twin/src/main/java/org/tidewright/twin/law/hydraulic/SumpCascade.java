@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -22,8 +23,8 @@ public record SumpCascade(List<SumpSection> sections) {
         sections = List.copyOf(sections);
         double rim = sections.get(sections.size() - 1).wall();
         for (SumpSection section : sections) {
-            Require.within("level of a sump section", section.level(), 0, rim, "m");
-            Require.within("wall of a sump section", section.wall(), 0, rim, "m");
+            Bounds.within(section.level(), "m", 0, rim, "level of a sump section");
+            Bounds.within(section.wall(), "m", 0, rim, "wall of a sump section");
         }
     }
 
@@ -48,7 +49,7 @@ public record SumpCascade(List<SumpSection> sections) {
      */
     @Unit("m^3")
     public double freeVolume(@Unit("m") double height) {
-        Require.within("height to fill to", height, 0, rim(), "m");
+        Bounds.within(height, "m", 0, rim(), "height to fill to");
         double room = 0;
         for (SumpSection section : sections) {
             room += section.surface() * Math.max(0, height - section.level());
@@ -69,8 +70,8 @@ public record SumpCascade(List<SumpSection> sections) {
      */
     @Unit("m")
     public OptionalDouble highestRunningLevel(@Unit("m^3") double volume, @Unit("m") double height) {
-        Require.notNegative("volume that comes down", volume, "m^3");
-        Require.within("height to fill to", height, 0, rim(), "m");
+        Bounds.notNegative(volume, "m^3", "volume that comes down");
+        Bounds.within(height, "m", 0, rim(), "height to fill to");
         if (volume > room(0, height)) {
             return OptionalDouble.empty();
         }
@@ -106,7 +107,7 @@ public record SumpCascade(List<SumpSection> sections) {
      */
     @Unit("m^3")
     public double movable(@Unit("m") double intake) {
-        Require.notNegative("intake of the pump", intake, "m");
+        Bounds.notNegative(intake, "m", "intake of the pump");
         double volume = last().surface() * Math.max(0, last().level() - intake);
         for (int i = 0; i < sections.size() - 1; i++) {
             volume += sections.get(i).surface() * Math.max(0, sections.get(i).level() - backedUpWall(i));
@@ -120,7 +121,7 @@ public record SumpCascade(List<SumpSection> sections) {
      * @param volume poured in; what runs over the baffles collects from the end
      */
     public Settled settle(@Unit("m^3") double volume) {
-        Require.notNegative("volume that comes down", volume, "m^3");
+        Bounds.notNegative(volume, "m^3", "volume that comes down");
         int end = sections.size() - 1;
         double[] level = new double[sections.size()];
         double carried = volume;

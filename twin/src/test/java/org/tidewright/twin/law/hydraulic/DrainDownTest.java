@@ -176,7 +176,7 @@ class DrainDownTest {
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> new SumpCascade(List.of())).hasMessageContaining("0 sections");
         assertThatThrownBy(() -> new SumpCascade(List.of(new SumpSection(0.1, 0.5, 0.4))))
-                .hasMessageContaining("level of a sump section is 0.5 m; it must be from 0.0 to 0.4");
+                .hasMessageContaining("level of a sump section 0.5 m is outside 0.0 to 0.4 m");
         assertThatThrownBy(() -> SUMP.freeVolume(0.5)).hasMessageContaining("height to fill to");
         assertThatThrownBy(() -> SUMP.settle(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new DrainDown(0, 0, -1, 0, 0)).hasMessageContaining("water of the box");

@@ -101,7 +101,7 @@ class WeirTest {
         assertThatThrownBy(() -> new FrancisWeir(-0.4, 2))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("length of the crest is -0.4 m; it must be greater than 0 and finite");
-        assertThatThrownBy(() -> new FrancisWeir(0.4, 3)).hasMessageContaining("from 0.0 to 2.0");
+        assertThatThrownBy(() -> new FrancisWeir(0.4, 3)).hasMessageContaining("outside 0.0 to 2.0");
         assertThatThrownBy(() -> TEETH.blocked(1)).hasMessageContaining("less than 1");
         assertThatThrownBy(() -> TEETH.head(-1e-3)).hasMessageContaining("m^3/s");
     }
