@@ -2,20 +2,21 @@ package org.tidewright.twin.law.hydraulic;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.tidewright.twin.law.hydraulic.ReferenceRows.has;
-import static org.tidewright.twin.law.hydraulic.ReferenceRows.number;
 
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.util.List;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
+import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.ReferenceTable.Row;
 
 /**
  * The catalogue's ranges against the loss coefficients that published methods give (fluids 1.0.22, see the head of the
  * table). A range must hold every published value for the piece it names.
  */
 class FittingReferenceTest {
-    private static final List<NamedCsvRecord> TABLE = ReferenceRows.of("fluids_fitting_losses.csv");
+    private static final List<Row> TABLE = ReferenceTable.read(
+                    FittingReferenceTest.class, "/reference/hydraulic/fluids_fitting_losses.csv")
+            .rows();
 
     @Test
     void shortElbowsLieInTheirRange() {
@@ -42,7 +43,7 @@ class FittingReferenceTest {
                 Fitting.MITRE_90,
                 5,
                 named("Elbow, 90 deg, Mitered", "Elbow, 90 deg, mitered", "bend, mitred")
-                        .and(row -> !has(row, "angle_deg") || number(row, "angle_deg") == 90));
+                        .and(row -> !row.has("angle_deg") || row.number("angle_deg") == 90));
     }
 
     @Test
@@ -61,7 +62,7 @@ class FittingReferenceTest {
                 Fitting.TEE_BRANCH,
                 9,
                 named("Tee, used as elbow", "Tee, Through-branch", "tee or wye, diverging, branch")
-                        .and(row -> !has(row, "angle_deg") || number(row, "angle_deg") == 90));
+                        .and(row -> !row.has("angle_deg") || row.number("angle_deg") == 90));
     }
 
     @Test
@@ -86,7 +87,7 @@ class FittingReferenceTest {
 
     @Test
     void wellRoundedEntriesLieInTheirRange() {
-        holds(Fitting.ROUNDED_ENTRY, 4, named("entrance, rounded").and(row -> number(row, "ratio") >= 0.1));
+        holds(Fitting.ROUNDED_ENTRY, 4, named("entrance, rounded").and(row -> row.number("ratio") >= 0.1));
     }
 
     @Test
@@ -103,31 +104,30 @@ class FittingReferenceTest {
     void aSuddenWideningIsBordasAndCarnots() {
         assertThat(rows(named("expansion, sudden")))
                 .hasSize(4)
-                .allSatisfy(row -> assertThat(Fitting.stepLoss(number(row, "ratio"), 1))
-                        .isCloseTo(number(row, "loss_coefficient"), within(1e-12)));
+                .allSatisfy(row -> assertThat(Fitting.stepLoss(row.number("ratio"), 1))
+                        .isCloseTo(row.number("loss_coefficient"), within(1e-12)));
     }
 
     @Test
     void aSharpNarrowingLosesUpToAnEighthLessThanRennelsAndHudsonSay() {
         assertThat(rows(named("contraction, sharp")))
                 .hasSize(4)
-                .allSatisfy(row -> assertThat(
-                                number(row, "loss_coefficient") - Fitting.stepLoss(1, number(row, "ratio")))
+                .allSatisfy(row -> assertThat(row.number("loss_coefficient") - Fitting.stepLoss(1, row.number("ratio")))
                         .isBetween(-0.005, 0.125));
     }
 
-    private static void holds(Fitting fitting, int count, Predicate<NamedCsvRecord> which) {
+    private static void holds(Fitting fitting, int count, Predicate<Row> which) {
         assertThat(rows(which))
                 .hasSize(count)
                 .allSatisfy(row ->
-                        assertThat(number(row, "loss_coefficient")).isBetween(fitting.leastLoss(), fitting.mostLoss()));
+                        assertThat(row.number("loss_coefficient")).isBetween(fitting.leastLoss(), fitting.mostLoss()));
     }
 
-    private static List<NamedCsvRecord> rows(Predicate<NamedCsvRecord> which) {
+    private static List<Row> rows(Predicate<Row> which) {
         return TABLE.stream().filter(which).toList();
     }
 
-    private static Predicate<NamedCsvRecord> named(String... starts) {
-        return row -> List.of(starts).stream().anyMatch(row.getField("fitting")::startsWith);
+    private static Predicate<Row> named(String... starts) {
+        return row -> List.of(starts).stream().anyMatch(row.text("fitting")::startsWith);
     }
 }
