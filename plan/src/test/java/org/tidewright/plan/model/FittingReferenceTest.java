@@ -1,11 +1,12 @@
-package org.tidewright.twin.law.hydraulic;
+package org.tidewright.plan.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.ReferenceTable.Row;
 
@@ -15,13 +16,13 @@ import org.tidewright.testkit.ReferenceTable.Row;
  */
 class FittingReferenceTest {
     private static final List<Row> TABLE = ReferenceTable.read(
-                    FittingReferenceTest.class, "/reference/hydraulic/fluids_fitting_losses.csv")
+                    FittingReferenceTest.class, "/reference/fitting/fluids_fitting_losses.csv")
             .rows();
 
     @Test
     void shortElbowsLieInTheirRange() {
         holds(
-                Fitting.ELBOW_90,
+                Fitting.ELBOW_90.loss(),
                 4,
                 named("Elbow, 90 deg, Standard (R/D = 1), Screwed", "Elbow, 90 deg, threaded, standard"));
     }
@@ -29,7 +30,7 @@ class FittingReferenceTest {
     @Test
     void sweptBendsLieInTheirRange() {
         holds(
-                Fitting.BEND_90,
+                Fitting.BEND_90.loss(),
                 6,
                 named(
                         "Elbow, 90 deg, Standard (R/D = 1), Flanged",
@@ -40,7 +41,7 @@ class FittingReferenceTest {
     @Test
     void mitresLieInTheirRange() {
         holds(
-                Fitting.MITRE_90,
+                Fitting.MITRE_90.loss(),
                 5,
                 named("Elbow, 90 deg, Mitered", "Elbow, 90 deg, mitered", "bend, mitred")
                         .and(row -> !row.has("angle_deg") || row.number("angle_deg") == 90));
@@ -48,18 +49,18 @@ class FittingReferenceTest {
 
     @Test
     void halfElbowsLieInTheirRange() {
-        holds(Fitting.ELBOW_45, 4, named("Elbow, 45 deg"));
+        holds(Fitting.ELBOW_45.loss(), 4, named("Elbow, 45 deg"));
     }
 
     @Test
     void teesPassedStraightLieInTheirRange() {
-        holds(Fitting.TEE_THROUGH, 4, named("Tee, run-through", "Tee, Run-through"));
+        holds(Fitting.TEE_THROUGH.loss(), 4, named("Tee, run-through", "Tee, Run-through"));
     }
 
     @Test
     void teesTurnedIntoTheBranchLieInTheirRange() {
         holds(
-                Fitting.TEE_BRANCH,
+                Fitting.TEE_BRANCH.loss(),
                 9,
                 named("Tee, used as elbow", "Tee, Through-branch", "tee or wye, diverging, branch")
                         .and(row -> !row.has("angle_deg") || row.number("angle_deg") == 90));
@@ -67,60 +68,55 @@ class FittingReferenceTest {
 
     @Test
     void fullBoreBallValvesLieInTheirRange() {
-        holds(Fitting.BALL_VALVE, 6, named("ball valve, full bore", "Valve, Ball valve, standard"));
+        holds(Fitting.BALL_VALVE.loss(), 6, named("ball valve, full bore", "Valve, Ball valve, standard"));
     }
 
     @Test
     void gateValvesLieInTheirRange() {
-        holds(Fitting.GATE_VALVE, 8, named("gate valve", "Valve, Gate"));
+        holds(Fitting.GATE_VALVE.loss(), 8, named("gate valve", "Valve, Gate"));
     }
 
     @Test
     void swingCheckValvesLieInTheirRange() {
-        holds(Fitting.SWING_CHECK_VALVE, 8, named("swing check valve", "Valve, Check, Swing", "Valve, Swing check"));
+        holds(
+                ReturnLine.CheckValve.SWING.loss(),
+                8,
+                named("swing check valve", "Valve, Check, Swing", "Valve, Swing check"));
     }
 
     @Test
     void sharpEntriesLieInTheirRange() {
-        holds(Fitting.SHARP_ENTRY, 4, named("entrance, sharp edged"));
+        holds(Fitting.SHARP_ENTRY.loss(), 4, named("entrance, sharp edged"));
     }
 
     @Test
     void wellRoundedEntriesLieInTheirRange() {
-        holds(Fitting.ROUNDED_ENTRY, 4, named("entrance, rounded").and(row -> row.number("ratio") >= 0.1));
+        holds(Fitting.ROUNDED_ENTRY.loss(), 4, named("entrance, rounded").and(row -> row.number("ratio") >= 0.1));
     }
 
     @Test
     void projectingEntriesLieInTheirRange() {
-        holds(Fitting.PROJECTING_ENTRY, 3, named("entrance, projecting pipe"));
+        holds(Fitting.PROJECTING_ENTRY.loss(), 3, named("entrance, projecting pipe"));
     }
 
-    @Test
-    void theExitLosesItsVelocityHead() {
-        holds(Fitting.EXIT, 1, named("exit into a large body"));
+    @ParameterizedTest
+    @EnumSource
+    void theUsualLossLiesInItsRange(Fitting fitting) {
+        assertThat(fitting.loss().usual())
+                .isBetween(fitting.loss().least(), fitting.loss().most());
     }
 
-    @Test
-    void aSuddenWideningIsBordasAndCarnots() {
-        assertThat(rows(named("expansion, sudden")))
-                .hasSize(4)
-                .allSatisfy(row -> assertThat(Fitting.stepLoss(row.number("ratio"), 1))
-                        .isCloseTo(row.number("loss_coefficient"), within(1e-12)));
+    @ParameterizedTest
+    @EnumSource
+    void theUsualLossOfACheckValveLiesInItsRange(ReturnLine.CheckValve valve) {
+        assertThat(valve.loss().usual())
+                .isBetween(valve.loss().least(), valve.loss().most());
     }
 
-    @Test
-    void aSharpNarrowingLosesUpToAnEighthLessThanRennelsAndHudsonSay() {
-        assertThat(rows(named("contraction, sharp")))
-                .hasSize(4)
-                .allSatisfy(row -> assertThat(row.number("loss_coefficient") - Fitting.stepLoss(1, row.number("ratio")))
-                        .isBetween(-0.005, 0.125));
-    }
-
-    private static void holds(Fitting fitting, int count, Predicate<Row> which) {
+    private static void holds(LossCoefficient loss, int count, Predicate<Row> which) {
         assertThat(rows(which))
                 .hasSize(count)
-                .allSatisfy(row ->
-                        assertThat(row.number("loss_coefficient")).isBetween(fitting.leastLoss(), fitting.mostLoss()));
+                .allSatisfy(row -> assertThat(row.number("loss_coefficient")).isBetween(loss.least(), loss.most()));
     }
 
     private static List<Row> rows(Predicate<Row> which) {
