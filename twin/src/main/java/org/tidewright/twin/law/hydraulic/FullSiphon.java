@@ -1,6 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
 import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /** A drain with its mouth under water and no air in it: a {@link PipeRun} whose valve sets the level. */

@@ -3,6 +3,7 @@ package org.tidewright.twin.law.hydraulic;
 import java.util.function.DoubleUnaryOperator;
 import org.tidewright.numerics.root.Bracketed;
 import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /**

@@ -1,8 +1,8 @@
 package org.tidewright.twin.law.structure;
 
 import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
-import org.tidewright.twin.law.hydraulic.Gravity;
 
 /**
  * Mass of a filled system and what it does to the floor. The law states load and footprint; it never says that a floor

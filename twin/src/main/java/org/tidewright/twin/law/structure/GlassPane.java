@@ -2,8 +2,8 @@ package org.tidewright.twin.law.structure;
 
 import java.util.OptionalDouble;
 import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
-import org.tidewright.twin.law.hydraulic.Gravity;
 
 /**
  * An upright pane of a tank, filled to its top: an estimate for comparison; the maker's table decides.
