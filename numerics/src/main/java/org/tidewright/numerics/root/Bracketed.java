@@ -16,6 +16,19 @@ public final class Bracketed {
     private Bracketed() {}
 
     /**
+     * The root as closely as doubles tell: a zero, or one of two neighbouring doubles between which the sign changes.
+     *
+     * @param f the function, free to jump or to be infinite, never NaN
+     * @param low lower end of the bracket
+     * @param high upper end, above {@code low}; f must not have the same strict sign at both ends
+     * @return of the two neighbours that where |f| is smaller
+     * @throws IllegalArgumentException when there is no bracket, or f is NaN
+     */
+    public static double root(DoubleUnaryOperator f, double low, double high) {
+        return root(f, low, high, Double.MIN_VALUE);
+    }
+
+    /**
      * A point within {@code tolerance} of a change of sign, or an exact zero.
      *
      * @param f the function, free to jump or to be infinite, never NaN

@@ -10,7 +10,7 @@ import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
-import org.tidewright.numerics.ReferenceRows;
+import org.tidewright.testkit.ReferenceTable;
 
 class DormandPrinceReferenceTest {
     /** Hairer, Nørsett and Wanner 1993, section II.0, eqs. 0.1-0.2: a satellite's closed orbit past the moon. */
@@ -34,7 +34,9 @@ class DormandPrinceReferenceTest {
 
     private static void takesTheSteps(Equations equations, Tolerance tolerance, String table) {
         List<double[]> reference =
-                ReferenceRows.of(table).stream().map(ReferenceRows::numbers).toList();
+                ReferenceTable.read(DormandPrinceReferenceTest.class, "/reference/" + table).rows().stream()
+                        .map(row -> new double[] {row.number("time"), row.number("x"), row.number("y")})
+                        .toList();
         DormandPrince stepper = new DormandPrince(equations, tolerance);
         stepper.suggestStep(0.01);
         List<double[]> steps = new ArrayList<>();

@@ -20,6 +20,13 @@ class BracketedTest {
     }
 
     @Test
+    void withoutAToleranceTheRootIsOneOfTwoNeighbouringNumbers() {
+        double root = Bracketed.root(x -> x * x - 2, 0, 2);
+        assertThat(Math.nextDown(root) * Math.nextDown(root)).isLessThan(2);
+        assertThat(Math.nextUp(root) * Math.nextUp(root)).isGreaterThan(2);
+    }
+
+    @Test
     void takesFarFewerEvaluationsThanBisectionOnASmoothFunction() {
         int[] count = new int[1];
         Bracketed.root(

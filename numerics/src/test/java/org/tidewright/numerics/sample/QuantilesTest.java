@@ -4,20 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.tidewright.numerics.ReferenceRows;
+import org.tidewright.testkit.Close;
+import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.ReferenceTable.Row;
 
 class QuantilesTest {
     private static final double NEVER = Double.POSITIVE_INFINITY;
 
     @Test
     void agreesWithAnIndependentCode() {
-        for (String[] row : ReferenceRows.of("sample/quantiles.csv")) {
-            double[] values = ReferenceRows.numbers(row[0].split(" ", -1));
-            double expected = Double.parseDouble(row[2]);
-            assertThat(Quantiles.quantile(values, Double.parseDouble(row[1])))
-                    .as("quantile %s of %d values", row[1], values.length)
-                    .isCloseTo(expected, within(1e-12 * Math.abs(expected)));
+        for (Row row : ReferenceTable.read(getClass(), "/reference/sample/quantiles.csv")
+                .rows()) {
+            double[] values = Stream.of(row.text("values").split(" ", -1))
+                    .mapToDouble(Double::parseDouble)
+                    .toArray();
+            Close.relative(row, "quantile", Quantiles.quantile(values, row.number("probability")), 1e-12);
         }
     }
 

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.numerics.ReferenceRows;
+import org.tidewright.testkit.Close;
+import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.ReferenceTable.Row;
 
 @SuppressWarnings("FloatingPointLiteralPrecision") // expected values stand as printed
 class StandardNormalReferenceTest {
@@ -38,11 +40,9 @@ class StandardNormalReferenceTest {
 
     @Test
     void agreesWithFortyDigitArithmeticFromOneTailToTheOther() {
-        for (String[] row : ReferenceRows.of("sample/normal_quantile.csv")) {
-            double expected = Double.parseDouble(row[1]);
-            assertThat(StandardNormal.quantile(Double.parseDouble(row[0])))
-                    .as("p = %s", row[0])
-                    .isCloseTo(expected, within(1e-15 * Math.abs(expected)));
+        for (Row row : ReferenceTable.read(getClass(), "/reference/sample/normal_quantile.csv")
+                .rows()) {
+            Close.relative(row, "deviate", StandardNormal.quantile(row.number("probability")), 1e-15);
         }
     }
 

@@ -37,11 +37,29 @@ public record ReturnLine(
             @Entry(value = "head", unit = "m", least = 0, most = 100)
             Amount head) {}
 
-    /** Kinds of check valve. */
+    /**
+     * Kinds of check valve and what each costs the flow when open.
+     *
+     * @source as for {@link Fitting}
+     */
     public enum CheckValve {
-        NONE,
-        SWING,
-        SPRING
+        /** None in the line. */
+        NONE(0, 0, 0),
+        /** With a hanging flap. */
+        SWING(2.2, 0.9, 3.1),
+        /** Held open by the flow against a spring. */
+        SPRING(7, 5, 10);
+
+        private final LossCoefficient loss;
+
+        CheckValve(double usual, double least, double most) {
+            this.loss = new LossCoefficient(usual, least, most);
+        }
+
+        /** What it costs the flow. */
+        public LossCoefficient loss() {
+            return loss;
+        }
     }
 
     /** An end of the return line, heights above the display's inside bottom. */

@@ -2,6 +2,7 @@ package org.tidewright.plan.model;
 
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.quantity.Amount;
+import org.tidewright.seawater.unit.Unit;
 
 /** The room around the system. */
 public record Room(
@@ -26,7 +27,7 @@ public record Room(
         @Entry(value = "warmest the room gets", unit = "degC", least = 0, most = 50) @Nullable
         Amount warmest) {
 
-    /** Internal heat capacity classes of a building per floor area, after ISO 13790 table 12. */
+    /** How heavily a building is built, by its heat capacity per floor area. */
     public enum Construction {
         VERY_LIGHT(80e3),
         LIGHT(110e3),
@@ -34,15 +35,22 @@ public record Room(
         HEAVY(260e3),
         VERY_HEAVY(370e3);
 
-        private final double heatCapacityPerArea;
+        private final double capacityPerArea;
 
-        Construction(double heatCapacityPerArea) {
-            this.heatCapacityPerArea = heatCapacityPerArea;
+        Construction(double capacityPerArea) {
+            this.capacityPerArea = capacityPerArea;
         }
 
-        /** J/(K m²) of floor. */
-        public double heatCapacityPerArea() {
-            return heatCapacityPerArea;
+        /**
+         * Heat capacity per floor area.
+         *
+         * @return heat per floor area and kelvin
+         * @source ISO 13790:2008, table 12
+         * @validity whole building zones; a single room by its own walls
+         */
+        @Unit("J/(m^2*K)")
+        public double capacityPerArea() {
+            return capacityPerArea;
         }
     }
 }

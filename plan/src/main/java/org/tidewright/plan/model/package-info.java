@@ -5,7 +5,8 @@
  * these records.
  *
  * <p>To add a key, add a component with its {@code @Entry}; {@code @Nullable} makes it optional. A rule that looks at two
- * keys at once belongs in {@link org.tidewright.plan.rule}.
+ * keys at once belongs in {@link org.tidewright.plan.rule}. A word the plan may use is a constant of an enum here; where
+ * it stands for a number, as a fitting for its loss, the number and its source are kept with it.
  */
 @NullMarked
 package org.tidewright.plan.model;

@@ -53,15 +53,93 @@ public final class Bounds {
      * @param least smallest value allowed
      * @param most largest value allowed
      * @param what names the quantity in the message
+     * @return the value
      */
-    public static void within(double value, String unit, double least, double most, String what) {
-        within(value, unit, least, most, what, "");
+    public static double within(double value, String unit, double least, double most, String what) {
+        return within(value, unit, least, most, what, "");
     }
 
-    private static void within(double value, String unit, double least, double most, String what, String likelySlip) {
+    private static double within(double value, String unit, double least, double most, String what, String likelySlip) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(what + " " + value + " " + unit + " is outside " + least + " to " + most
-                    + " " + unit + (likelySlip.isEmpty() ? "" : "; " + likelySlip));
+            throw new IllegalArgumentException(what + " " + with(unit, value) + " is outside " + least + " to "
+                    + with(unit, most) + (likelySlip.isEmpty() ? "" : "; " + likelySlip));
         }
+        return value;
+    }
+
+    /**
+     * Refuses 0, what is below it, infinity and NaN.
+     *
+     * @param value the number to judge
+     * @param unit written as in {@link Unit}
+     * @param what names the quantity in the message
+     * @return the value
+     */
+    public static double positive(double value, String unit, String what) {
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw refusal(value, unit, what, "greater than 0 and finite");
+        }
+        return value;
+    }
+
+    /**
+     * Refuses what is below 0, infinity and NaN.
+     *
+     * @param value the number to judge
+     * @param unit written as in {@link Unit}
+     * @param what names the quantity in the message
+     * @return the value
+     */
+    public static double notNegative(double value, String unit, String what) {
+        if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+            throw refusal(value, unit, what, "0 or more and finite");
+        }
+        return value;
+    }
+
+    /**
+     * Refuses infinity and NaN.
+     *
+     * @param value the number to judge
+     * @param unit written as in {@link Unit}
+     * @param what names the quantity in the message
+     * @return the value
+     */
+    public static double finite(double value, String unit, String what) {
+        if (!Double.isFinite(value)) {
+            throw refusal(value, unit, what, "finite");
+        }
+        return value;
+    }
+
+    /**
+     * Refuses NaN.
+     *
+     * @param value the number to judge
+     * @param unit written as in {@link Unit}
+     * @param what names the quantity in the message
+     * @return the value
+     */
+    public static double number(double value, String unit, String what) {
+        if (Double.isNaN(value)) {
+            throw refusal(value, unit, what, "a number");
+        }
+        return value;
+    }
+
+    /**
+     * A refusal to throw where no method of this class knows the range.
+     *
+     * @param value the number refused
+     * @param unit written as in {@link Unit}
+     * @param what names the quantity in the message
+     * @param allowed what the number must be, to follow "it must be"
+     */
+    public static IllegalArgumentException refusal(double value, String unit, String what, String allowed) {
+        return new IllegalArgumentException(what + " is " + with(unit, value) + "; it must be " + allowed);
+    }
+
+    private static String with(String unit, double value) {
+        return unit.equals("1") ? "" + value : value + " " + unit;
     }
 }

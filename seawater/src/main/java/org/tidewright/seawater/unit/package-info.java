@@ -1,5 +1,5 @@
 /**
- * The mark that states a number's unit, and the conversions between the trade's units and SI.
+ * The mark that states a number's unit, conversions between scales, and constants that are exact by definition.
  *
  * <p>May use nothing but the JDK. To add a unit annotation, write the text as {@link Unit} describes.
  */

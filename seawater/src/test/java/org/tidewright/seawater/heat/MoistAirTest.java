@@ -47,7 +47,7 @@ class MoistAirTest {
     void refusesPercentAndPressureBeyondTheTotal() {
         assertThatThrownBy(() -> MoistAir.vapourPressure(23, 50))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("relative humidity 50.0 1 is outside 0.0 to 1.0");
+                .hasMessageContaining("relative humidity 50.0 is outside 0.0 to 1.0");
         assertThatThrownBy(() -> MoistAir.humidityRatio(101325, 101325)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> MoistAir.humidityRatio(Double.NaN, 101325))
                 .isInstanceOf(IllegalArgumentException.class);

@@ -21,6 +21,42 @@ class BoundsTest {
                         + " is it in kelvin or fahrenheit?");
         assertThatThrownBy(() -> Bounds.within(3, "m", 0, 2, "depth"))
                 .hasMessage("depth 3.0 m is outside 0.0 to 2.0 m");
+        assertThatThrownBy(() -> Bounds.positive(0, "m", "bore"))
+                .hasMessage("bore is 0.0 m; it must be greater than 0 and finite");
+        assertThatThrownBy(() -> Bounds.notNegative(-1, "m^3/s", "flow"))
+                .hasMessage("flow is -1.0 m^3/s; it must be 0 or more and finite");
+    }
+
+    @Test
+    void aNumberWithoutUnitIsWrittenWithoutOne() {
+        assertThatThrownBy(() -> Bounds.within(50, "1", 0, 1, "relative humidity"))
+                .hasMessage("relative humidity 50.0 is outside 0.0 to 1.0");
+        assertThat(Bounds.refusal(2, "1", "share", "less than 1")).hasMessage("share is 2.0; it must be less than 1");
+    }
+
+    @Test
+    void everyRefusalRefusesNotANumber() {
+        assertRefused(() -> Bounds.within(Double.NaN, "m", 0, 1, "depth"));
+        assertRefused(() -> Bounds.positive(Double.NaN, "m", "depth"));
+        assertRefused(() -> Bounds.notNegative(Double.NaN, "m", "depth"));
+        assertRefused(() -> Bounds.finite(Double.NaN, "m", "depth"));
+        assertRefused(() -> Bounds.number(Double.NaN, "m", "depth"));
+    }
+
+    @Test
+    void infinityIsANumberButNotFinite() {
+        assertThat(Bounds.number(Double.POSITIVE_INFINITY, "m", "depth")).isInfinite();
+        assertRefused(() -> Bounds.finite(Double.POSITIVE_INFINITY, "m", "depth"));
+        assertRefused(() -> Bounds.positive(Double.POSITIVE_INFINITY, "m", "depth"));
+        assertRefused(() -> Bounds.notNegative(Double.POSITIVE_INFINITY, "m", "depth"));
+    }
+
+    @Test
+    void aValueThatPassesIsHandedBack() {
+        assertThat(Bounds.within(2, "m", 0, 2, "depth")).isEqualTo(2);
+        assertThat(Bounds.positive(Double.MIN_VALUE, "m", "depth")).isEqualTo(Double.MIN_VALUE);
+        assertThat(Bounds.notNegative(0, "m", "depth")).isZero();
+        assertThat(Bounds.finite(-3, "m", "depth")).isEqualTo(-3);
     }
 
     @Test

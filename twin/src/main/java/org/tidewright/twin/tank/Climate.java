@@ -24,7 +24,6 @@ import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Watch;
-import org.tidewright.twin.law.heat.RoomHeat;
 import org.tidewright.twin.law.heat.TankHeatCapacity;
 import org.tidewright.twin.mechanism.gas.AirStone;
 import org.tidewright.twin.mechanism.gas.SurfaceOxygen;
@@ -99,8 +98,8 @@ public final class Climate {
         this.water = Water.of(plan);
         builder = new Network.Builder(water.density(), water.specificHeat());
         Room described = plan.room();
-        double roomCapacity = described.floorArea().in("m^2")
-                * RoomHeat.Construction.valueOf(described.construction().name()).capacityPerArea();
+        double roomCapacity =
+                described.floorArea().in("m^2") * described.construction().capacityPerArea();
         room = builder.body(ROOM, Shape.none(), 0, roomCapacity);
         air = builder.body("air");
         life = builder.body("life");

@@ -13,6 +13,7 @@ import org.tidewright.plan.model.Refugium;
 import org.tidewright.plan.model.ReturnLine;
 import org.tidewright.twin.law.hydraulic.CombWeir;
 import org.tidewright.twin.law.hydraulic.FrancisWeir;
+import org.tidewright.twin.law.hydraulic.LocalLoss;
 import org.tidewright.twin.law.hydraulic.Manifold;
 import org.tidewright.twin.law.hydraulic.PipeFriction;
 import org.tidewright.twin.law.hydraulic.PipeRun;
@@ -21,8 +22,7 @@ import org.tidewright.twin.law.hydraulic.Weir;
 
 /** The plan's crests and pipes as laws. */
 public final class Laws {
-    private static final double ENTRY = Fitting.SHARP_ENTRY.lossCoefficient();
-    private static final double EXIT = 1;
+    private static final double ENTRY = Fitting.SHARP_ENTRY.loss().usual();
     /** From the pump's mouth to the tee where branches part. */
     private static final double PUMP_STUB_LENGTH = 0.05;
 
@@ -48,7 +48,7 @@ public final class Laws {
     static PipeRun bare(PipeLine line) {
         double losses = 0;
         for (Map.Entry<Fitting, Integer> fitting : line.fittings().entrySet()) {
-            losses += fitting.getValue() * fitting.getKey().lossCoefficient();
+            losses += fitting.getValue() * fitting.getKey().loss().usual();
         }
         double roughness = line.roughness() == null
                 ? PipeFriction.CLEAN_PLASTIC
@@ -58,12 +58,12 @@ public final class Laws {
 
     /** A drain with the losses of its two ends, its valve open. */
     public static PipeRun drain(Overflow.Drain drain) {
-        return bare(drain.pipe()).withExtraLoss(ENTRY + EXIT);
+        return bare(drain.pipe()).withExtraLoss(ENTRY + LocalLoss.EXIT);
     }
 
     /** The return line as the pump feels it: check valve included, the speed head lost at its mouths. */
     static PipeRun returnLine(ReturnLine line) {
-        return bare(line.pipe()).withExtraLoss(checkValve(line) + mouths(line));
+        return bare(line.pipe()).withExtraLoss(line.checkValve().loss().usual() + mouths(line));
     }
 
     /** The return line run backward. */
@@ -83,18 +83,10 @@ public final class Laws {
         branches.add(new Manifold.Branch(outletHeights.get(0), returnLine(line)));
         if (plan.refugium() != null) {
             branches.add(new Manifold.Branch(
-                    outletHeights.get(1), bare(plan.refugium().feed()).withExtraLoss(EXIT)));
+                    outletHeights.get(1), bare(plan.refugium().feed()).withExtraLoss(LocalLoss.EXIT)));
         }
         PipeRun stub = new PipeRun(line.pipe().bore().in("m"), PUMP_STUB_LENGTH, PipeFriction.CLEAN_PLASTIC, 0);
         return new Manifold(stub, branches);
-    }
-
-    private static double checkValve(ReturnLine line) {
-        return switch (line.checkValve()) {
-            case NONE -> 0;
-            case SWING -> Fitting.SWING_CHECK_VALVE.lossCoefficient();
-            case SPRING -> Fitting.SPRING_CHECK_VALVE.lossCoefficient();
-        };
     }
 
     /** Speed head lost where the line ends, referred to the pipe: (pipe area / mouths' area)². */

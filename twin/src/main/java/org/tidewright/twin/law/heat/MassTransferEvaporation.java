@@ -2,14 +2,13 @@ package org.tidewright.twin.law.heat;
 
 import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /** Evaporation into still air by the analogy of heat and mass transfer: vapour leaves as heat would. */
 public final class MassTransferEvaporation {
     /** Diffusivity of water vapour in air near 25 degC; from memory. */
     private static final double VAPOUR_DIFFUSIVITY = 2.5e-5; // m^2/s
-
-    private static final double GRAVITY = 9.80665; // m/s^2
 
     private MassTransferEvaporation() {}
 
@@ -48,7 +47,8 @@ public final class MassTransferEvaporation {
         double inRoom = density(room, airVapourPressure, pressure);
         double lift = (inRoom - overWater) / ((inRoom + overWater) / 2);
         double viscosity = RoomAir.kinematicViscosity((water + room) / 2);
-        double grashofSchmidt = GRAVITY * Math.abs(lift) * length * length * length / (viscosity * VAPOUR_DIFFUSIVITY);
+        double grashofSchmidt =
+                Gravity.STANDARD * Math.abs(lift) * length * length * length / (viscosity * VAPOUR_DIFFUSIVITY);
         double sherwood = lift > 0
                 ? NaturalConvection.nusseltOfStirringPlate(grashofSchmidt)
                 : 0.27 * Math.pow(grashofSchmidt, 0.25);

@@ -1,13 +1,12 @@
 package org.tidewright.twin.law.heat;
 
 import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.TemperatureScale;
 import org.tidewright.seawater.unit.Unit;
 
 /** Films of air that move only because a surface warms or cools them. */
 public final class NaturalConvection {
-    private static final double GRAVITY = 9.80665; // m/s^2
-
     private NaturalConvection() {}
 
     /**
@@ -109,7 +108,7 @@ public final class NaturalConvection {
         Bounds.within(length, "m", 0.001, 100, "length of the surface");
         double viscosity = RoomAir.kinematicViscosity(film);
         double expansion = 1 / TemperatureScale.kelvin(film);
-        return GRAVITY
+        return Gravity.STANDARD
                 * expansion
                 * Math.abs(difference)
                 * length

@@ -7,33 +7,6 @@ import org.tidewright.seawater.unit.Unit;
 public final class RoomHeat {
     private RoomHeat() {}
 
-    /** Heat capacity per floor area by how heavily the room is built. */
-    public enum Construction {
-        VERY_LIGHT(80e3),
-        LIGHT(110e3),
-        MEDIUM(165e3),
-        HEAVY(260e3),
-        VERY_HEAVY(370e3);
-
-        private final double capacityPerArea;
-
-        Construction(double capacityPerArea) {
-            this.capacityPerArea = capacityPerArea;
-        }
-
-        /**
-         * Heat capacity per floor area.
-         *
-         * @return heat per floor area and kelvin
-         * @source ISO 13790:2008, table 12
-         * @validity whole building zones; a single room by its own walls
-         */
-        @Unit("J/(m^2*K)")
-        public double capacityPerArea() {
-            return capacityPerArea;
-        }
-    }
-
     /**
      * Conductance between room and outdoors, through the walls and by changing the air.
      *

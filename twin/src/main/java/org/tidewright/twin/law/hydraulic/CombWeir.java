@@ -1,5 +1,8 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -37,17 +40,17 @@ public record CombWeir(
     private static final double RELATIVE_ERROR_OF_SLOTS = 0.25;
 
     public CombWeir {
-        Require.positive("number of open slots", slots, "(count)");
-        Require.positive("width of a slot", slotWidth, "m");
-        Require.positive("depth of a slot", slotDepth, "m");
-        Require.within("discharge coefficient of a slot", dischargeCoefficient, 0.1, 1, "(ratio)");
-        Require.notNegative("length of the open crest above the teeth", lengthAbove, "m");
+        Bounds.positive(slots, "1", "number of open slots");
+        Bounds.positive(slotWidth, "m", "width of a slot");
+        Bounds.positive(slotDepth, "m", "depth of a slot");
+        Bounds.within(dischargeCoefficient, "1", 0.1, 1, "discharge coefficient of a slot");
+        Bounds.notNegative(lengthAbove, "m", "length of the open crest above the teeth");
     }
 
     /** The same comb with part of its slots shut by algae or snails; the crest above the teeth stays open. */
     public CombWeir blocked(@Unit("1") double share) {
         if (!(share >= 0 && share < 1)) {
-            throw Require.refusal("blocked share of the slots", share, "(ratio)", "0 or more and less than 1");
+            throw Bounds.refusal(share, "1", "blocked share of the slots", "0 or more and less than 1");
         }
         return new CombWeir(slots * (1 - share), slotWidth, slotDepth, dischargeCoefficient, lengthAbove);
     }
@@ -55,7 +58,7 @@ public record CombWeir(
     /** Share of the comb's length that is slot: N w / b_total. */
     @Unit("1")
     public double openShare(@Unit("m") double combLength) {
-        return slots * slotWidth / Require.positive("length of the comb", combLength, "m");
+        return slots * slotWidth / Bounds.positive(combLength, "m", "length of the comb");
     }
 
     /** Flow at which the slots are just full. */
@@ -68,7 +71,7 @@ public record CombWeir(
     @Unit("m^3/s")
     public double flow(@Unit("m") double head) {
         if (!(head > 0)) {
-            return Require.dry(head);
+            return Dry.noFlow(head);
         }
         double slotFactor = slotFactor();
         double whole = head * Math.sqrt(head);
@@ -87,17 +90,17 @@ public record CombWeir(
     @Override
     @Unit("m")
     public double head(@Unit("m^3/s") double flow) {
-        Require.notNegative("flow over the comb", flow, "m^3/s");
+        Bounds.notNegative(flow, "m^3/s", "flow over the comb");
         double perSlots = flow / slotFactor();
         double asTallSlots = Math.cbrt(perSlots * perSlots);
-        if (asTallSlots <= slotDepth) {
-            return asTallSlots;
+        if (flow <= brimfulFlow()) {
+            return Math.min(slotDepth, asTallSlots);
         }
         double enough = 2 * asTallSlots;
         while (flow(enough) < flow) {
             enough *= 2;
         }
-        return BracketedRoot.find(head -> flow(head) - flow, slotDepth, enough, 0);
+        return Bracketed.root(head -> flow(head) - flow, slotDepth, enough);
     }
 
     /** {@inheritDoc} Nobody has published a range for teeth: never. */

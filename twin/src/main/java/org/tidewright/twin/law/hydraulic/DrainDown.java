@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -22,11 +23,11 @@ public record DrainDown(
         @Unit("m^3") double pipes,
         @Unit("m^3") double gear) {
     public DrainDown {
-        Require.notNegative("water over the crest", overTheCrest, "m^3");
-        Require.notNegative("water drawn back", siphon, "m^3");
-        Require.notNegative("water of the box", box, "m^3");
-        Require.notNegative("contents of the pipes", pipes, "m^3");
-        Require.notNegative("water of the gear", gear, "m^3");
+        Bounds.notNegative(overTheCrest, "m^3", "water over the crest");
+        Bounds.notNegative(siphon, "m^3", "water drawn back");
+        Bounds.notNegative(box, "m^3", "water of the box");
+        Bounds.notNegative(pipes, "m^3", "contents of the pipes");
+        Bounds.notNegative(gear, "m^3", "water of the gear");
     }
 
     /**
@@ -50,12 +51,12 @@ public record DrainDown(
             @Unit("m") double boxIntake,
             @Unit("m^3") double pipes,
             @Unit("m^3") double gear) {
-        Require.positive("free surface of the display", displaySurface, "m^2");
-        Require.notNegative("running head over the crest", runningHead, "m");
-        Require.notNegative("depth of the siphon below the crest", siphonDepth, "m");
-        Require.notNegative("surface of the box", boxSurface, "m^2");
-        Require.finite("level of the box", boxLevel, "m");
-        Require.finite("intake of the box", boxIntake, "m");
+        Bounds.positive(displaySurface, "m^2", "free surface of the display");
+        Bounds.notNegative(runningHead, "m", "running head over the crest");
+        Bounds.notNegative(siphonDepth, "m", "depth of the siphon below the crest");
+        Bounds.notNegative(boxSurface, "m^2", "surface of the box");
+        Bounds.finite(boxLevel, "m", "level of the box");
+        Bounds.finite(boxIntake, "m", "intake of the box");
         return new DrainDown(
                 displaySurface * runningHead,
                 displaySurface * siphonDepth,

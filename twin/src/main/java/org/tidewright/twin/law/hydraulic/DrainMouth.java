@@ -1,5 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -22,14 +24,14 @@ public record DrainMouth(@Unit("m") double bore) {
     private static final double RIM_COEFFICIENT = 1.84;
 
     public DrainMouth {
-        Require.positive("bore of the mouth", bore, "m");
+        Bounds.positive(bore, "m", "bore of the mouth");
     }
 
     /** Flow into the mouth with the water standing a head over its lip; none at or below the lip. */
     @Unit("m^3/s")
     public double flow(@Unit("m") double head) {
         if (!(head > 0)) {
-            return Require.dry(head);
+            return Dry.noFlow(head);
         }
         double root = Math.sqrt(head);
         return Math.min(rimFactor() * head * root, orificeFactor() * root);
@@ -38,7 +40,7 @@ public record DrainMouth(@Unit("m") double bore) {
     /** Head over the lip at which the mouth takes a flow. */
     @Unit("m")
     public double head(@Unit("m^3/s") double flow) {
-        Require.notNegative("flow into the mouth", flow, "m^3/s");
+        Bounds.notNegative(flow, "m^3/s", "flow into the mouth");
         double perRim = flow / rimFactor();
         double perOrifice = flow / orificeFactor();
         return Math.max(Math.cbrt(perRim * perRim), perOrifice * perOrifice);

@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /** A weir whose lower water stands above the crest and holds the flow back. */
@@ -23,8 +24,8 @@ public final class DrownedWeir {
      */
     @Unit("1")
     public static double submergenceFactor(@Unit("m") double upperHead, @Unit("m") double lowerHead) {
-        Require.finite("upper head", upperHead, "m");
-        Require.finite("lower head", lowerHead, "m");
+        Bounds.finite(upperHead, "m", "upper head");
+        Bounds.finite(lowerHead, "m", "lower head");
         if (lowerHead <= 0) {
             return 1;
         }

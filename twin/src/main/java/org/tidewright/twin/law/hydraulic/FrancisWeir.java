@@ -1,5 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -26,15 +28,15 @@ public record FrancisWeir(
     private static final double RELATIVE_ERROR_OF_THIN_SHEETS = 0.15;
 
     public FrancisWeir {
-        Require.positive("length of the crest", length, "m");
-        Require.within("number of end contractions", endContractions, 0, 2, "(count)");
+        Bounds.positive(length, "m", "length of the crest");
+        Bounds.within(endContractions, "1", 0, 2, "number of end contractions");
     }
 
     @Override
     @Unit("m^3/s")
     public double flow(@Unit("m") double head) {
         if (!(head > 0)) {
-            return Require.dry(head);
+            return Dry.noFlow(head);
         }
         return COEFFICIENT * effectiveLength(head) * head * Math.sqrt(head);
     }
@@ -46,13 +48,13 @@ public record FrancisWeir(
     @Override
     @Unit("m")
     public double head(@Unit("m^3/s") double flow) {
-        Require.notNegative("flow over the crest", flow, "m^3/s");
+        Bounds.notNegative(flow, "m^3/s", "flow over the crest");
         double uncontracted = Math.cbrt(square(flow / (COEFFICIENT * length)));
         if (endContractions == 0 || flow == 0) {
             return uncontracted;
         }
         // The contraction takes at most 2/30 of the length, so the head grows by at most (1 - 1/15)^(-2/3) < 1.05.
-        return BracketedRoot.find(head -> flow(head) - flow, uncontracted, 1.05 * uncontracted, 0);
+        return Bracketed.root(head -> flow(head) - flow, 0.99 * uncontracted, 1.05 * uncontracted);
     }
 
     private static double square(double x) {

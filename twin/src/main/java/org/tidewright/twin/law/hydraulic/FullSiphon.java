@@ -1,5 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /** A drain with its mouth under water and no air in it: a {@link PipeRun} whose valve sets the level. */
@@ -20,7 +22,7 @@ public final class FullSiphon {
      */
     @Unit("m^3/s")
     public static double capacity(PipeRun drain, @Unit("m") double drop, @Unit("m^2/s") double kinematicViscosity) {
-        return drop > 0 ? drain.flow(drop, kinematicViscosity) : Require.dry(drop);
+        return drop > 0 ? drain.flow(drop, kinematicViscosity) : Dry.noFlow(drop);
     }
 
     /**
@@ -42,8 +44,8 @@ public final class FullSiphon {
             @Unit("m") double drop,
             @Unit("m^3/s") double flow,
             @Unit("m^2/s") double kinematicViscosity) {
-        Require.positive("drop", drop, "m");
-        Require.positive("flow wanted", flow, "m^3/s");
+        Bounds.positive(drop, "m", "drop");
+        Bounds.positive(flow, "m^3/s", "flow wanted");
         double speed = drain.speed(flow);
         double all = 2 * Gravity.STANDARD * drop / (speed * speed);
         return all - drain.lossCoefficient(speed, kinematicViscosity);
@@ -63,6 +65,6 @@ public final class FullSiphon {
      */
     @Unit("m")
     public static double levelShift(@Unit("m") double drop, @Unit("1") double mismatch) {
-        return 2 * Require.notNegative("drop", drop, "m") * Require.finite("mismatch of flow", mismatch, "(ratio)");
+        return 2 * Bounds.notNegative(drop, "m", "drop") * Bounds.finite(mismatch, "1", "mismatch of flow");
     }
 }

@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -20,9 +21,9 @@ public record LostOverflow(
         @Unit("m^3") double room,
         @Unit("m^3") double reservoir) {
     public LostOverflow {
-        Require.notNegative("water the pump can move", moved, "m^3");
-        Require.notNegative("room of the display", room, "m^3");
-        Require.notNegative("water of the top-off", reservoir, "m^3");
+        Bounds.notNegative(moved, "m^3", "water the pump can move");
+        Bounds.notNegative(room, "m^3", "room of the display");
+        Bounds.notNegative(reservoir, "m^3", "water of the top-off");
     }
 
     /** Water left over when the display is full; negative is room left. */
@@ -40,6 +41,6 @@ public record LostOverflow(
     /** Time until the pump runs dry at a flow. */
     @Unit("s")
     public double timeToDry(@Unit("m^3/s") double flow) {
-        return moved / Require.positive("flow of the pump", flow, "m^3/s");
+        return moved / Bounds.positive(flow, "m^3/s", "flow of the pump");
     }
 }

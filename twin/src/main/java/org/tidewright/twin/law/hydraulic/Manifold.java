@@ -2,6 +2,8 @@ package org.tidewright.twin.law.hydraulic;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -35,7 +37,7 @@ public record Manifold(PipeRun common, List<Branch> branches) {
      */
     public record Branch(@Unit("m") double outletHeight, PipeRun run, boolean mayFlowBack) {
         public Branch {
-            Require.finite("height of the outlet", outletHeight, "m");
+            Bounds.finite(outletHeight, "m", "height of the outlet");
         }
 
         /** A branch whose outlet is in air or behind a valve. */
@@ -89,13 +91,13 @@ public record Manifold(PipeRun common, List<Branch> branches) {
         }
         if (taken < 0) {
             // Some branch pushes back harder than the pump can: the branches settle among themselves.
-            return BracketedRoot.find(head -> taken(head, viscosity), shutOff, highestOutlet(), 0);
+            return Bracketed.root(head -> taken(head, viscosity), shutOff, highestOutlet());
         }
         double enough = Math.max(pump.freeFlow(), Double.MIN_NORMAL);
         while (surplus(pump, enough, viscosity) > 0) {
             enough *= 2;
         }
-        double total = BracketedRoot.find(flow -> surplus(pump, flow, viscosity), 0, enough, 0);
+        double total = Bracketed.root(flow -> surplus(pump, flow, viscosity), 0, enough);
         return pump.head(total) - common.headLoss(total, viscosity);
     }
 

@@ -1,6 +1,9 @@
 package org.tidewright.twin.law.hydraulic;
 
 import java.util.function.DoubleUnaryOperator;
+import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -24,7 +27,7 @@ public record OperatingPoint(
      */
     public static OperatingPoint of(
             PumpCurve pump, @Unit("m") double staticHead, PipeRun line, @Unit("m^2/s") double kinematicViscosity) {
-        Require.finite("static head", staticHead, "m");
+        Bounds.finite(staticHead, "m", "static head");
         return of(pump, flow -> staticHead + line.headLoss(flow, kinematicViscosity));
     }
 
@@ -44,19 +47,19 @@ public record OperatingPoint(
         while (surplus.applyAsDouble(enough) > 0) {
             enough *= 2;
         }
-        double flow = BracketedRoot.find(surplus, 0, enough, 0);
+        double flow = Bracketed.root(surplus, 0, enough);
         return new OperatingPoint(flow, pump.head(flow));
     }
 
     /** Power the water takes up: rho g Q H. */
     @Unit("W")
     public double hydraulicPower(@Unit("kg/m^3") double density) {
-        return Require.positive("density", density, "kg/m^3") * Gravity.STANDARD * flow * head;
+        return Bounds.positive(density, "kg/m^3", "density") * Gravity.STANDARD * flow * head;
     }
 
     /** Wire-to-water efficiency: hydraulic power over electrical input. */
     @Unit("1")
     public double efficiency(@Unit("kg/m^3") double density, @Unit("W") double electricalPower) {
-        return hydraulicPower(density) / Require.positive("electrical power", electricalPower, "W");
+        return hydraulicPower(density) / Bounds.positive(electricalPower, "W", "electrical power");
     }
 }

@@ -1,5 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /** A hole with water on one side: a burst tube, an open seam, a siphon-break hole, the gap under a baffle. */
@@ -24,9 +26,9 @@ public final class Orifice {
     @Unit("m^3/s")
     public static double flow(
             @Unit("m^2") double area, @Unit("m") double head, @Unit("1") double dischargeCoefficient) {
-        Require.notNegative("area of the hole", area, "m^2");
-        Require.finite("head over the hole", head, "m");
-        Require.within("discharge coefficient", dischargeCoefficient, 0, 1, "(ratio)");
+        Bounds.notNegative(area, "m^2", "area of the hole");
+        Bounds.finite(head, "m", "head over the hole");
+        Bounds.within(dischargeCoefficient, "1", 0, 1, "discharge coefficient");
         double speed = Math.sqrt(2 * Gravity.STANDARD * Math.abs(head));
         return Math.copySign(dischargeCoefficient * area * speed, head);
     }
@@ -44,9 +46,9 @@ public final class Orifice {
     @Unit("m")
     public static double head(
             @Unit("m^3/s") double flow, @Unit("m^2") double area, @Unit("1") double dischargeCoefficient) {
-        Require.finite("flow", flow, "m^3/s");
-        Require.positive("area of the hole", area, "m^2");
-        Require.within("discharge coefficient", dischargeCoefficient, Double.MIN_NORMAL, 1, "(ratio)");
+        Bounds.finite(flow, "m^3/s", "flow");
+        Bounds.positive(area, "m^2", "area of the hole");
+        Bounds.within(dischargeCoefficient, "1", Double.MIN_NORMAL, 1, "discharge coefficient");
         double speed = flow / (dischargeCoefficient * area);
         return Math.copySign(speed * speed / (2 * Gravity.STANDARD), flow);
     }

@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -33,7 +34,7 @@ public final class PipeFriction {
     @Unit("1")
     public static double reynolds(
             @Unit("m/s") double speed, @Unit("m") double bore, @Unit("m^2/s") double kinematicViscosity) {
-        return Math.abs(speed) * bore / Require.positive("kinematic viscosity", kinematicViscosity, "m^2/s");
+        return Math.abs(speed) * bore / Bounds.positive(kinematicViscosity, "m^2/s", "kinematic viscosity");
     }
 
     /**
@@ -46,7 +47,7 @@ public final class PipeFriction {
      */
     @Unit("1")
     public static double laminar(@Unit("1") double reynolds) {
-        return 64 / Require.positive("Reynolds number", reynolds, "(ratio)");
+        return 64 / Bounds.positive(reynolds, "1", "Reynolds number");
     }
 
     /**
@@ -153,7 +154,7 @@ public final class PipeFriction {
     }
 
     private static void requireTurbulentInputs(double reynolds, double relativeRoughness) {
-        Require.within("Reynolds number of a turbulent law", reynolds, 2000, 1e12, "(ratio)");
-        Require.within("relative roughness", relativeRoughness, 0, 1, "(ratio)");
+        Bounds.within(reynolds, "1", 2000, 1e12, "Reynolds number of a turbulent law");
+        Bounds.within(relativeRoughness, "1", 0, 1, "relative roughness");
     }
 }

@@ -1,5 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -35,8 +37,8 @@ public enum PipeFroude {
      */
     @Unit("1")
     public static double number(@Unit("m^3/s") double flow, @Unit("m") double bore) {
-        Require.notNegative("flow", flow, "m^3/s");
-        Require.positive("bore", bore, "m");
+        Bounds.notNegative(flow, "m^3/s", "flow");
+        Bounds.positive(bore, "m", "bore");
         return flow / (Math.PI / 4 * bore * bore) / Math.sqrt(Gravity.STANDARD * bore);
     }
 

@@ -1,5 +1,8 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -32,11 +35,11 @@ public record PipeRun(
     private static final int MOST_STEPS = 60;
 
     public PipeRun {
-        Require.positive("bore", bore, "m");
-        Require.notNegative("length of the run", length, "m");
-        Require.within("roughness of the wall", roughness, 0, bore / 2, "m");
-        Require.notNegative("sum of loss coefficients", lossSum, "(ratio)");
-        Require.within("multiplier of the friction factor", frictionMultiplier, 0.1, 10, "(ratio)");
+        Bounds.positive(bore, "m", "bore");
+        Bounds.notNegative(length, "m", "length of the run");
+        Bounds.within(roughness, "m", 0, bore / 2, "roughness of the wall");
+        Bounds.notNegative(lossSum, "1", "sum of loss coefficients");
+        Bounds.within(frictionMultiplier, "1", 0.1, 10, "multiplier of the friction factor");
     }
 
     /** A run with a smooth wall. */
@@ -82,7 +85,7 @@ public record PipeRun(
         double speed = speed(flow);
         return Math.copySign(
                 lossCoefficient(speed, kinematicViscosity) * speed * speed / TWO_G,
-                Require.finite("flow", flow, "m^3/s"));
+                Bounds.finite(flow, "m^3/s", "flow"));
     }
 
     /** All losses of the run as one coefficient on the bore's speed: m f L/d + sum K. */
@@ -105,7 +108,7 @@ public record PipeRun(
         if (headDifference == 0) {
             return 0;
         }
-        Require.finite("head difference", headDifference, "m");
+        Bounds.finite(headDifference, "m", "head difference");
         if (length == 0 && lossSum == 0) {
             throw new IllegalArgumentException("a run of no length and no loss would pass any flow; give it a length"
                     + " greater than 0 m or a sum of loss coefficients greater than 0");
@@ -141,6 +144,6 @@ public record PipeRun(
         while (headLoss(area() * most, viscosity) < head) {
             most *= 2;
         }
-        return BracketedRoot.find(v -> headLoss(area() * v, viscosity) - head, 0, most, 0);
+        return Bracketed.root(v -> headLoss(area() * v, viscosity) - head, 0, most);
     }
 }

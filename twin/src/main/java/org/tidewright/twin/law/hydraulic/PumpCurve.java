@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /** Head a running pump gives at a flow, falling from the shut-off head at no flow to none at the free flow. */
@@ -29,7 +30,7 @@ public interface PumpCurve {
      * @source affinity laws of centrifugal pumps
      */
     default PumpCurve atSpeed(@Unit("1") double ratio) {
-        Require.within("speed ratio", ratio, 0, 2, "(ratio)");
+        Bounds.within(ratio, "1", 0, 2, "speed ratio");
         return new ScaledPump(this, ratio, ratio * ratio);
     }
 
@@ -40,7 +41,7 @@ public interface PumpCurve {
      * @source common practice: 10-30 % a year without cleaning
      */
     default PumpCurve worn(@Unit("1") double share) {
-        Require.within("share lost to wear", share, 0, 1, "(ratio)");
+        Bounds.within(share, "1", 0, 1, "share lost to wear");
         return new ScaledPump(this, 1 - share, 1 - share);
     }
 
@@ -53,6 +54,6 @@ public interface PumpCurve {
      */
     @Unit("1")
     default double leastSpeed(@Unit("m") double staticHead) {
-        return Math.sqrt(Math.max(0, Require.finite("static head", staticHead, "m")) / shutOffHead());
+        return Math.sqrt(Math.max(0, Bounds.finite(staticHead, "m", "static head")) / shutOffHead());
     }
 }

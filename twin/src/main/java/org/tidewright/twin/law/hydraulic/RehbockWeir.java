@@ -1,5 +1,8 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -34,10 +37,10 @@ public record RehbockWeir(
     private static final double RELATIVE_ERROR_OF_THIN_SHEETS = 0.15;
 
     public RehbockWeir {
-        Require.positive("length of the crest", length, "m");
-        Require.positive("height of the crest over the floor", crestHeight, "m");
-        Require.within("head added for surface tension", capillaryHead, 0, 0.01, "m");
-        Require.within("growth of the discharge coefficient", slope, 0, 1, "(ratio)");
+        Bounds.positive(length, "m", "length of the crest");
+        Bounds.positive(crestHeight, "m", "height of the crest over the floor");
+        Bounds.within(capillaryHead, "m", 0, 0.01, "head added for surface tension");
+        Bounds.within(slope, "1", 0, 1, "growth of the discharge coefficient");
     }
 
     /** With the constants of ISO 1438. */
@@ -53,7 +56,7 @@ public record RehbockWeir(
     @Override
     @Unit("m^3/s")
     public double flow(@Unit("m") double head) {
-        return head > 0 ? wet(head) : Require.dry(head);
+        return head > 0 ? wet(head) : Dry.noFlow(head);
     }
 
     private double wet(double head) {
@@ -66,12 +69,12 @@ public record RehbockWeir(
     @Override
     @Unit("m")
     public double head(@Unit("m^3/s") double flow) {
-        Require.notNegative("flow over the crest", flow, "m^3/s");
+        Bounds.notNegative(flow, "m^3/s", "flow over the crest");
         if (flow <= wet(0)) {
             return 0;
         }
         double steady = flow / (TWO_THIRDS_ROOT_2G * COEFFICIENT_AT_NO_HEAD * length);
-        return BracketedRoot.find(head -> wet(head) - flow, 0, Math.cbrt(steady * steady), 0);
+        return Bracketed.root(head -> wet(head) - flow, 0, Math.cbrt(steady * steady));
     }
 
     @Override

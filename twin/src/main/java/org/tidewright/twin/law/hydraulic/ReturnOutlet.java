@@ -2,6 +2,7 @@ package org.tidewright.twin.law.hydraulic;
 
 import java.util.Collection;
 import java.util.OptionalDouble;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -14,8 +15,8 @@ import org.tidewright.seawater.unit.Unit;
 public record ReturnOutlet(
         @Unit("m") double depth, @Unit("m") OptionalDouble breakHole) {
     public ReturnOutlet {
-        Require.finite("depth of the outlet", depth, "m");
-        breakHole.ifPresent(hole -> Require.finite("depth of the break hole", hole, "m"));
+        Bounds.finite(depth, "m", "depth of the outlet");
+        breakHole.ifPresent(hole -> Bounds.finite(hole, "m", "depth of the break hole"));
     }
 
     /** An outlet without a break hole. */

@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -33,7 +34,7 @@ public final class ReturnSiphon {
      * @param impellerLoss of the standing pump, on the line's speed
      */
     public ReturnSiphon(PipeRun line, @Unit("1") double impellerLoss) {
-        this.path = line.withExtraLoss(Require.notNegative("loss of the standing impeller", impellerLoss, "(ratio)"))
+        this.path = line.withExtraLoss(Bounds.notNegative(impellerLoss, "1", "loss of the standing impeller"))
                 .withExtraLoss(EXIT);
     }
 
@@ -48,6 +49,6 @@ public final class ReturnSiphon {
      */
     @Unit("m^3/s")
     public double flow(@Unit("m") double drop, @Unit("m^2/s") double kinematicViscosity) {
-        return drop > 0 ? path.flow(drop, kinematicViscosity) : Require.dry(drop);
+        return drop > 0 ? path.flow(drop, kinematicViscosity) : Dry.noFlow(drop);
     }
 }

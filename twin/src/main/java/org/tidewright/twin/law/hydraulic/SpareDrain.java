@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -12,7 +13,7 @@ import org.tidewright.seawater.unit.Unit;
  */
 public record SpareDrain(DrainMouth mouth, @Unit("m") double lipHeight) {
     public SpareDrain {
-        Require.finite("height of the lip", lipHeight, "m");
+        Bounds.finite(lipHeight, "m", "height of the lip");
     }
 
     /** Level at which this drain alone takes a flow. */
@@ -24,7 +25,7 @@ public record SpareDrain(DrainMouth mouth, @Unit("m") double lipHeight) {
     /** What it carries quietly, as a share of a flow: from 1 upward it can stand in without swings of pressure. */
     @Unit("1")
     public double quietShare(@Unit("m^3/s") double flow) {
-        return VentedDrain.annularLimit(mouth.bore()) / Require.positive("flow", flow, "m^3/s");
+        return VentedDrain.annularLimit(mouth.bore()) / Bounds.positive(flow, "m^3/s", "flow");
     }
 
     /**
@@ -37,8 +38,8 @@ public record SpareDrain(DrainMouth mouth, @Unit("m") double lipHeight) {
      */
     @Unit("s")
     public static double timeToRise(@Unit("m^2") double surface, @Unit("m") double rise, @Unit("m^3/s") double flow) {
-        Require.positive("free surface", surface, "m^2");
-        Require.notNegative("rise", rise, "m");
-        return surface * rise / Require.positive("flow", flow, "m^3/s");
+        Bounds.positive(surface, "m^2", "free surface");
+        Bounds.notNegative(rise, "m", "rise");
+        return surface * rise / Bounds.positive(flow, "m^3/s", "flow");
     }
 }

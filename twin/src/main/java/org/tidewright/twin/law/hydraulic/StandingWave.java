@@ -1,5 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /** The sway of a tank's surface that a pulsed pump can build up. */
@@ -20,9 +22,9 @@ public final class StandingWave {
      */
     @Unit("s")
     public static double period(@Unit("m") double length, @Unit("m") double depth, int mode) {
-        Require.positive("length of the tank", length, "m");
-        Require.positive("depth of the water", depth, "m");
-        Require.within("mode of the wave", mode, 1, 100, "(count)");
+        Bounds.positive(length, "m", "length of the tank");
+        Bounds.positive(depth, "m", "depth of the water");
+        Bounds.within(mode, "1", 1, 100, "mode of the wave");
         double waveNumber = mode * Math.PI / length;
         return 2 * Math.PI / Math.sqrt(Gravity.STANDARD * waveNumber * Math.tanh(waveNumber * depth));
     }

@@ -3,6 +3,8 @@ package org.tidewright.twin.law.hydraulic;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -21,8 +23,8 @@ public record SumpCascade(List<SumpSection> sections) {
         sections = List.copyOf(sections);
         double rim = sections.get(sections.size() - 1).wall();
         for (SumpSection section : sections) {
-            Require.within("level of a sump section", section.level(), 0, rim, "m");
-            Require.within("wall of a sump section", section.wall(), 0, rim, "m");
+            Bounds.within(section.level(), "m", 0, rim, "level of a sump section");
+            Bounds.within(section.wall(), "m", 0, rim, "wall of a sump section");
         }
     }
 
@@ -47,7 +49,7 @@ public record SumpCascade(List<SumpSection> sections) {
      */
     @Unit("m^3")
     public double freeVolume(@Unit("m") double height) {
-        Require.within("height to fill to", height, 0, rim(), "m");
+        Bounds.within(height, "m", 0, rim(), "height to fill to");
         double room = 0;
         for (SumpSection section : sections) {
             room += section.surface() * Math.max(0, height - section.level());
@@ -59,26 +61,31 @@ public record SumpCascade(List<SumpSection> sections) {
      * Highest level at which the last section may run so that a volume still finds room below a height. The line to
      * mark on the sump.
      *
-     * <pre>sum of A_i max(z - level_i, 0) = V_free - V;   below the present level  A_n (level_n - z) = V - V_free</pre>
+     * <pre>A_n (H - z) + sum over the others of A_i max(H - max(level_i, z), 0) = V</pre>
      *
      * @param volume V that will come down
-     * @param height that the water may reach
+     * @param height H, that the water may reach
      * @return empty when even an empty last section does not make the room
      * @checkvalue sections 0.198, 0.090, 0.1116 m^2 at 0.30, 0.25, 0.20 m, 52.31 L below 0.42 m: 0.2784 m
      */
     @Unit("m")
     public OptionalDouble highestRunningLevel(@Unit("m^3") double volume, @Unit("m") double height) {
-        Require.notNegative("volume that comes down", volume, "m^3");
-        double spare = freeVolume(height) - volume;
-        if (spare < 0) {
-            double level = last().level() + spare / last().surface();
-            return level >= 0 ? OptionalDouble.of(level) : OptionalDouble.empty();
+        Bounds.notNegative(volume, "m^3", "volume that comes down");
+        Bounds.within(height, "m", 0, rim(), "height to fill to");
+        if (volume > room(0, height)) {
+            return OptionalDouble.empty();
         }
-        if (spare == 0) {
-            return OptionalDouble.of(Math.min(height, last().level()));
+        return OptionalDouble.of(volume == 0 ? height : Bracketed.root(z -> room(z, height) - volume, 0, height));
+    }
+
+    /** Room below a height with the last section run at a level, and what that drowns standing as high. */
+    private double room(double lastLevel, double height) {
+        double room = last().surface() * (height - lastLevel);
+        for (int i = 0; i < sections.size() - 1; i++) {
+            room += sections.get(i).surface()
+                    * Math.max(0, height - Math.max(sections.get(i).level(), lastLevel));
         }
-        double level = BracketedRoot.find(z -> freeVolume(z) - spare, Math.min(height, last().level()), height, 0);
-        return OptionalDouble.of(level);
+        return room;
     }
 
     /** The same sump with its last section run at another level, and what that drowns standing as high. */
@@ -100,7 +107,7 @@ public record SumpCascade(List<SumpSection> sections) {
      */
     @Unit("m^3")
     public double movable(@Unit("m") double intake) {
-        Require.notNegative("intake of the pump", intake, "m");
+        Bounds.notNegative(intake, "m", "intake of the pump");
         double volume = last().surface() * Math.max(0, last().level() - intake);
         for (int i = 0; i < sections.size() - 1; i++) {
             volume += sections.get(i).surface() * Math.max(0, sections.get(i).level() - backedUpWall(i));
@@ -114,7 +121,7 @@ public record SumpCascade(List<SumpSection> sections) {
      * @param volume poured in; what runs over the baffles collects from the end
      */
     public Settled settle(@Unit("m^3") double volume) {
-        Require.notNegative("volume that comes down", volume, "m^3");
+        Bounds.notNegative(volume, "m^3", "volume that comes down");
         int end = sections.size() - 1;
         double[] level = new double[sections.size()];
         double carried = volume;

@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -14,9 +15,9 @@ public record SumpSection(
         @Unit("m") double level,
         @Unit("m") double wall) {
     public SumpSection {
-        Require.positive("free surface of a sump section", surface, "m^2");
-        Require.notNegative("level of a sump section", level, "m");
-        Require.positive("wall of a sump section", wall, "m");
+        Bounds.positive(surface, "m^2", "free surface of a sump section");
+        Bounds.notNegative(level, "m", "level of a sump section");
+        Bounds.positive(wall, "m", "wall of a sump section");
     }
 
     SumpSection at(double newLevel) {

@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -21,10 +22,10 @@ public record Surge(
      */
     public static Surge of(
             @Unit("m^3") double volume, @Unit("m^2") double displaySurface, @Unit("m^2") double lastSectionSurface) {
-        Require.notNegative("volume of the surge", volume, "m^3");
+        Bounds.notNegative(volume, "m^3", "volume of the surge");
         return new Surge(
-                volume / Require.positive("free surface of the display", displaySurface, "m^2"),
-                volume / Require.positive("free surface of the last section", lastSectionSurface, "m^2"));
+                volume / Bounds.positive(displaySurface, "m^2", "free surface of the display"),
+                volume / Bounds.positive(lastSectionSurface, "m^2", "free surface of the last section"));
     }
 
     /** Flow the overflow must carry at the height of the surge. */

@@ -1,6 +1,8 @@
 package org.tidewright.twin.law.hydraulic;
 
 import java.util.Arrays;
+import org.tidewright.numerics.root.Bracketed;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -45,18 +47,18 @@ public final class TabulatedPump implements PumpCurve {
                     + flows.length + " flows and " + heads.length + " heads");
         }
         if (flows[0] != 0) {
-            throw Require.refusal("first flow of the pump curve", flows[0], "m^3/s", "0, where the pump is shut off");
+            throw Bounds.refusal(flows[0], "m^3/s", "first flow of the pump curve", "0, where the pump is shut off");
         }
         for (int i = 0; i < flows.length; i++) {
-            Require.notNegative("flow " + (i + 1) + " of the pump curve", flows[i], "m^3/s");
-            Require.notNegative("head " + (i + 1) + " of the pump curve", heads[i], "m");
+            Bounds.notNegative(flows[i], "m^3/s", "flow " + (i + 1) + " of the pump curve");
+            Bounds.notNegative(heads[i], "m", "head " + (i + 1) + " of the pump curve");
             if (i > 0 && !(flows[i] > flows[i - 1])) {
-                throw Require.refusal(
-                        "flow " + (i + 1) + " of the pump curve", flows[i], "m^3/s", "more than the one before it");
+                throw Bounds.refusal(
+                        flows[i], "m^3/s", "flow " + (i + 1) + " of the pump curve", "more than the one before it");
             }
             if (i > 0 && !(heads[i] < heads[i - 1])) {
-                throw Require.refusal(
-                        "head " + (i + 1) + " of the pump curve", heads[i], "m", "less than the one before it");
+                throw Bounds.refusal(
+                        heads[i], "m", "head " + (i + 1) + " of the pump curve", "less than the one before it");
             }
         }
     }
@@ -98,9 +100,7 @@ public final class TabulatedPump implements PumpCurve {
     @Override
     @Unit("m")
     public double head(@Unit("m^3/s") double flow) {
-        if (Double.isNaN(flow)) {
-            throw Require.refusal("flow", flow, "m^3/s", "a number");
-        }
+        Bounds.number(flow, "m^3/s", "flow");
         int last = flows.length - 1;
         if (flow <= 0) {
             return heads[0];
@@ -123,9 +123,7 @@ public final class TabulatedPump implements PumpCurve {
     @Override
     @Unit("m^3/s")
     public double flow(@Unit("m") double head) {
-        if (Double.isNaN(head)) {
-            throw Require.refusal("head", head, "m", "a number");
-        }
+        Bounds.number(head, "m", "head");
         int last = flows.length - 1;
         if (head >= heads[0]) {
             return 0;
@@ -138,7 +136,7 @@ public final class TabulatedPump implements PumpCurve {
             left++;
         }
         int segment = left;
-        return BracketedRoot.find(q -> cubic(segment, q) - head, flows[segment], flows[segment + 1], 0);
+        return Bracketed.root(q -> cubic(segment, q) - head, flows[segment], flows[segment + 1]);
     }
 
     @Override

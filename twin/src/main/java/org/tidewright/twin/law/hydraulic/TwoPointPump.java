@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -18,9 +19,9 @@ public record TwoPointPump(
         @Unit("m^3/s") double freeFlow,
         @Unit("1") double exponent) implements PumpCurve {
     public TwoPointPump {
-        Require.positive("shut-off head", shutOffHead, "m");
-        Require.positive("free flow", freeFlow, "m^3/s");
-        Require.within("exponent of the pump curve", exponent, 1, 4, "(ratio)");
+        Bounds.positive(shutOffHead, "m", "shut-off head");
+        Bounds.positive(freeFlow, "m^3/s", "free flow");
+        Bounds.within(exponent, "1", 1, 4, "exponent of the pump curve");
     }
 
     /** With the usual exponent, 2. */
@@ -31,9 +32,7 @@ public record TwoPointPump(
     @Override
     @Unit("m")
     public double head(@Unit("m^3/s") double flow) {
-        if (Double.isNaN(flow)) {
-            throw Require.refusal("flow", flow, "m^3/s", "a number");
-        }
+        Bounds.number(flow, "m^3/s", "flow");
         double share = Math.min(1, Math.max(0, flow / freeFlow));
         return shutOffHead * (1 - (exponent == 2 ? share * share : Math.pow(share, exponent)));
     }
@@ -41,9 +40,7 @@ public record TwoPointPump(
     @Override
     @Unit("m^3/s")
     public double flow(@Unit("m") double head) {
-        if (Double.isNaN(head)) {
-            throw Require.refusal("head", head, "m", "a number");
-        }
+        Bounds.number(head, "m", "head");
         double share = Math.min(1, Math.max(0, 1 - head / shutOffHead));
         return freeFlow * (exponent == 2 ? Math.sqrt(share) : Math.pow(share, 1 / exponent));
     }

@@ -1,5 +1,7 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
 
 /** A drain that carries air with its water: the limits below which it is quiet. */
@@ -32,9 +34,9 @@ public final class VentedDrain {
      */
     @Unit("m^3/s")
     public static double annularLimit(@Unit("m") double bore, @Unit("1") double fill, @Unit("m") double roughness) {
-        Require.positive("bore", bore, "m");
-        Require.within("filled share of the stack", fill, 0, 1, "(ratio)");
-        Require.positive("roughness of the stack", roughness, "m");
+        Bounds.positive(bore, "m", "bore");
+        Bounds.within(fill, "1", 0, 1, "filled share of the stack");
+        Bounds.positive(roughness, "m", "roughness of the stack");
         double litresPerSecond = 2.5e-4
                 * Math.pow(roughness * MILLIMETRES, -1.0 / 6)
                 * Math.pow(bore * MILLIMETRES, 8.0 / 3)
@@ -59,7 +61,7 @@ public final class VentedDrain {
      */
     @Unit("m^3/s")
     public static double selfVentingLimit(@Unit("m") double bore) {
-        Require.positive("bore", bore, "m");
+        Bounds.positive(bore, "m", "bore");
         double speed = PipeFroude.SELF_VENTING_BELOW * Math.sqrt(Gravity.STANDARD * bore);
         return speed * Math.PI / 4 * bore * bore;
     }

@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.hydraulic;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -17,8 +18,8 @@ import org.tidewright.seawater.unit.Unit;
 public record WeirDraining(
         @Unit("m^2") double surface, @Unit("m^1.5/s") double weirFactor) {
     public WeirDraining {
-        Require.positive("free surface of the basin", surface, "m^2");
-        Require.positive("flow of the weir at 1 m of head", weirFactor, "m^1.5/s");
+        Bounds.positive(surface, "m^2", "free surface of the basin");
+        Bounds.positive(weirFactor, "m^1.5/s", "flow of the weir at 1 m of head");
     }
 
     /** Over the slots of a comb, while the water is no higher than its teeth. */
@@ -30,8 +31,8 @@ public record WeirDraining(
     /** Head after a time. */
     @Unit("m")
     public double headAfter(@Unit("s") double time, @Unit("m") double firstHead) {
-        Require.notNegative("time", time, "s");
-        Require.positive("first head", firstHead, "m");
+        Bounds.notNegative(time, "s", "time");
+        Bounds.positive(firstHead, "m", "first head");
         double inverseRoot = 1 / Math.sqrt(firstHead) + weirFactor / surface * time / 2;
         return 1 / (inverseRoot * inverseRoot);
     }
@@ -39,9 +40,9 @@ public record WeirDraining(
     /** Time for the head to fall from one value to a lower one. */
     @Unit("s")
     public double timeBetween(@Unit("m") double firstHead, @Unit("m") double lastHead) {
-        Require.positive("last head", lastHead, "m");
+        Bounds.positive(lastHead, "m", "last head");
         if (!(firstHead >= lastHead)) {
-            throw Require.refusal("first head", firstHead, "m", "no less than the last head, " + lastHead + " m");
+            throw Bounds.refusal(firstHead, "m", "first head", "no less than the last head, " + lastHead + " m");
         }
         return 2 * surface / weirFactor * (1 / Math.sqrt(lastHead) - 1 / Math.sqrt(firstHead));
     }
@@ -49,7 +50,7 @@ public record WeirDraining(
     /** Time constant of a small change about a running head: A / (dQ/dh). */
     @Unit("s")
     public double timeConstant(@Unit("m") double runningHead) {
-        Require.positive("running head", runningHead, "m");
+        Bounds.positive(runningHead, "m", "running head");
         return surface / (1.5 * weirFactor * Math.sqrt(runningHead));
     }
 }

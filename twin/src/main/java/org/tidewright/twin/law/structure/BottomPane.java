@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.structure;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -14,8 +15,8 @@ import org.tidewright.seawater.unit.Unit;
 public record BottomPane(
         @Unit("m") double longerSide, @Unit("m") double shorterSide) {
     public BottomPane {
-        Require.positive("shorter side of the bottom pane", shorterSide, "m");
-        Require.within("longer over shorter side of the bottom pane", longerSide / shorterSide, 1, 20, "(ratio)");
+        Bounds.positive(shorterSide, "m", "shorter side of the bottom pane");
+        Bounds.within(longerSide / shorterSide, "1", 1, 20, "longer over shorter side of the bottom pane");
     }
 
     /**
@@ -28,8 +29,8 @@ public record BottomPane(
      */
     @Unit("Pa")
     public double stress(@Unit("Pa") double pressure, @Unit("m") double thickness) {
-        Require.notNegative("pressure on the pane", pressure, "Pa");
-        Require.positive("thickness", thickness, "m");
+        Bounds.notNegative(pressure, "Pa", "pressure on the pane");
+        Bounds.positive(thickness, "m", "thickness");
         return coefficients().stress() * pressure * shorterSide * shorterSide / (thickness * thickness);
     }
 
@@ -43,8 +44,8 @@ public record BottomPane(
      */
     @Unit("m")
     public double leastThickness(@Unit("Pa") double pressure, @Unit("Pa") double allowableStress) {
-        Require.notNegative("pressure on the pane", pressure, "Pa");
-        Require.positive("allowable stress", allowableStress, "Pa");
+        Bounds.notNegative(pressure, "Pa", "pressure on the pane");
+        Bounds.positive(allowableStress, "Pa", "allowable stress");
         return shorterSide * Math.sqrt(coefficients().stress() * pressure / allowableStress);
     }
 

@@ -1,7 +1,8 @@
 package org.tidewright.twin.law.structure;
 
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
-import org.tidewright.twin.law.hydraulic.Gravity;
 
 /**
  * Mass of a filled system and what it does to the floor. The law states load and footprint; it never says that a floor
@@ -36,11 +37,11 @@ public record FilledWeight(
     public static final double UNEVEN_SHARING = 1.25;
 
     public FilledWeight {
-        Require.notNegative("mass of the water", water, "kg");
-        Require.notNegative("mass of the rock", rock, "kg");
-        Require.notNegative("mass of the sand", sand, "kg");
-        Require.notNegative("mass of the glass", glass, "kg");
-        Require.notNegative("mass of stand and gear", standAndGear, "kg");
+        Bounds.notNegative(water, "kg", "mass of the water");
+        Bounds.notNegative(rock, "kg", "mass of the rock");
+        Bounds.notNegative(sand, "kg", "mass of the sand");
+        Bounds.notNegative(glass, "kg", "mass of the glass");
+        Bounds.notNegative(standAndGear, "kg", "mass of stand and gear");
     }
 
     /**
@@ -61,9 +62,9 @@ public record FilledWeight(
             @Unit("kg") double sand,
             @Unit("m^3") double glassVolume,
             @Unit("kg") double standAndGear) {
-        Require.notNegative("volume of the water", waterVolume, "m^3");
-        Require.positive("density of the water", waterDensity, "kg/m^3");
-        Require.notNegative("volume of the glass", glassVolume, "m^3");
+        Bounds.notNegative(waterVolume, "m^3", "volume of the water");
+        Bounds.positive(waterDensity, "kg/m^3", "density of the water");
+        Bounds.notNegative(glassVolume, "m^3", "volume of the glass");
         return new FilledWeight(waterVolume * waterDensity, rock, sand, glassVolume * Glass.DENSITY, standAndGear);
     }
 
@@ -85,7 +86,7 @@ public record FilledWeight(
      */
     @Unit("Pa")
     public double meanPressure(@Unit("m^2") double footprint) {
-        return total() * Gravity.STANDARD / Require.positive("footprint", footprint, "m^2");
+        return total() * Gravity.STANDARD / Bounds.positive(footprint, "m^2", "footprint");
     }
 
     /**
@@ -98,7 +99,7 @@ public record FilledWeight(
      */
     @Unit("N")
     public double loadOfAFoot(int feet) {
-        Require.within("number of feet", feet, 1, 1000, "(count)");
+        Bounds.within(feet, "1", 1, 1000, "number of feet");
         return UNEVEN_SHARING * total() * Gravity.STANDARD / feet;
     }
 

@@ -1,6 +1,7 @@
 package org.tidewright.twin.law.structure;
 
 import java.util.OptionalDouble;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /** What the laws of panes need to know of annealed float glass. */
@@ -68,7 +69,7 @@ public final class Glass {
      */
     @Unit("m")
     public static OptionalDouble soldThickness(@Unit("m") double wanted) {
-        Require.positive("thickness wanted", wanted, "m");
+        Bounds.positive(wanted, "m", "thickness wanted");
         for (double sold : SOLD_THICKNESSES) {
             if (sold >= wanted) {
                 return OptionalDouble.of(sold);

@@ -1,8 +1,9 @@
 package org.tidewright.twin.law.structure;
 
 import java.util.OptionalDouble;
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.seawater.unit.Unit;
-import org.tidewright.twin.law.hydraulic.Gravity;
 
 /**
  * An upright pane of a tank, filled to its top: an estimate for comparison; the maker's table decides.
@@ -20,9 +21,9 @@ public record GlassPane(@Unit("m") double length, @Unit("m") double height, TopE
     public static final double GREATEST_RIMLESS_ASPECT = 2.5;
 
     public GlassPane {
-        Require.positive("length of the pane", length, "m");
-        Require.positive("height of the pane", height, "m");
-        Require.within("length over height of the pane", length / height, 0.05, 20, "(ratio)");
+        Bounds.positive(length, "m", "length of the pane");
+        Bounds.positive(height, "m", "height of the pane");
+        Bounds.within(length / height, "1", 0.05, 20, "length over height of the pane");
     }
 
     /** What can be said of a pane. */
@@ -56,7 +57,7 @@ public record GlassPane(@Unit("m") double length, @Unit("m") double height, TopE
          */
         @Unit("m")
         public double leastThickness(@Unit("Pa") double allowableStress) {
-            Require.positive("allowable stress", allowableStress, "Pa");
+            Bounds.positive(allowableStress, "Pa", "allowable stress");
             return height * Math.sqrt(coefficients.stress() * footPressure / allowableStress);
         }
 
@@ -73,7 +74,7 @@ public record GlassPane(@Unit("m") double length, @Unit("m") double height, TopE
          */
         @Unit("Pa")
         public double stress(@Unit("m") double thickness) {
-            Require.positive("thickness", thickness, "m");
+            Bounds.positive(thickness, "m", "thickness");
             return coefficients.stress() * footPressure * height * height / (thickness * thickness);
         }
 
@@ -90,7 +91,7 @@ public record GlassPane(@Unit("m") double length, @Unit("m") double height, TopE
          */
         @Unit("m")
         public double deflection(@Unit("m") double thickness) {
-            Require.positive("thickness", thickness, "m");
+            Bounds.positive(thickness, "m", "thickness");
             return coefficients.deflection()
                     * footPressure
                     * Math.pow(height, 4)
@@ -127,7 +128,7 @@ public record GlassPane(@Unit("m") double length, @Unit("m") double height, TopE
      */
     @Unit("Pa")
     public double footPressure(@Unit("kg/m^3") double density) {
-        return Require.positive("density of the water", density, "kg/m^3") * Gravity.STANDARD * height;
+        return Bounds.positive(density, "kg/m^3", "density of the water") * Gravity.STANDARD * height;
     }
 
     /**

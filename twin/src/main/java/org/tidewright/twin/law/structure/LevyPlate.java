@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.structure;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -46,8 +47,8 @@ final class LevyPlate {
             TopEdge top,
             @Unit("1") double footPressure,
             @Unit("1") double topPressure) {
-        this.aspect = Require.within("length over height of the plate", aspect, 0.05, 20, "(ratio)");
-        this.poisson = Require.within("Poisson's ratio", poisson, 0, 0.5, "(ratio)");
+        this.aspect = Bounds.within(aspect, "1", 0.05, 20, "length over height of the plate");
+        this.poisson = Bounds.within(poisson, "1", 0, 0.5, "Poisson's ratio");
         this.footPressure = footPressure;
         this.pressureRise = topPressure - footPressure;
         for (int term = 0; term < TERMS; term++) {

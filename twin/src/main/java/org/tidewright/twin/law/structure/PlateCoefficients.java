@@ -1,5 +1,6 @@
 package org.tidewright.twin.law.structure;
 
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -47,7 +48,7 @@ public record PlateCoefficients(
      * @checkvalue nu = 0.3: 0.2874 at 1.0, 0.4530 at 1.4, 0.6102 at 2.0 (Roark's Formulas, table 11.4 case 1a)
      */
     public static PlateCoefficients underUniformLoad(@Unit("1") double aspect, @Unit("1") double poisson) {
-        Require.within("longer side over shorter side", aspect, 1, 20, "(ratio)");
+        Bounds.within(aspect, "1", 1, 20, "longer side over shorter side");
         return of(new LevyPlate(aspect, poisson, TopEdge.HELD, 1, 1), poisson);
     }
 

@@ -9,6 +9,7 @@ import static org.tidewright.twin.law.heat.WorkedTank.relaxing;
 
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.tidewright.plan.model.Room;
 import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.testkit.Close;
 
@@ -74,7 +75,7 @@ class HeatOutageWorkedExamplesTest {
     /** Room and tank together: 12 m^2 of medium construction, 40 W/K, 0 degC outside, from 21 degC; 50 % humidity. */
     @Test
     void aRoomWithoutHeatingTakesTheTankWithItAsWorkedOut() {
-        double capacity = 12 * RoomHeat.Construction.MEDIUM.capacityPerArea();
+        double capacity = 12 * Room.Construction.MEDIUM.capacityPerArea();
         double water = 25.5;
         double room = 21;
         double step = 20;

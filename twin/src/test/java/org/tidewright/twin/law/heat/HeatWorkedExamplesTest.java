@@ -1,6 +1,7 @@
 package org.tidewright.twin.law.heat;
 
 import org.junit.jupiter.api.Test;
+import org.tidewright.plan.model.Room;
 import org.tidewright.seawater.heat.LatentHeat;
 import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.heat.VapourPressure;
@@ -152,7 +153,7 @@ class HeatWorkedExamplesTest {
     /** A 12 m^2 room of medium construction (ISO 13790). */
     @Test
     void theRoomFollowsTheWeatherAsWorkedOut() {
-        double capacity = 12 * RoomHeat.Construction.MEDIUM.capacityPerArea();
+        double capacity = 12 * Room.Construction.MEDIUM.capacityPerArea();
         check("E5.38", RoomHeat.timeConstant(capacity, 40) / 3600);
     }
 

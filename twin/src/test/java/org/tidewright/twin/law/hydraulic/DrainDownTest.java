@@ -91,6 +91,13 @@ class DrainDownTest {
     }
 
     @Test
+    void aSectionThatStandsAboveTheMarkMustRunBelowIt() {
+        SumpCascade bucket = new SumpCascade(List.of(new SumpSection(0.1, 0.30, 0.40)));
+        // By hand: 10 L on 0.1 m^2 are 0.10 m, so no higher than 0.20 - 0.10 m.
+        assertThat(bucket.highestRunningLevel(10 * LITRES, 0.20).orElseThrow()).isCloseTo(0.10, within(1e-15));
+    }
+
+    @Test
     void afterTheDrainDownAllSectionsStandAtTheLevelOfTheExample() {
         SumpCascade.Settled rest = SUMP.settle(drainDown(false).total());
         assertThat(rest.spilled()).isZero();
@@ -169,7 +176,7 @@ class DrainDownTest {
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> new SumpCascade(List.of())).hasMessageContaining("0 sections");
         assertThatThrownBy(() -> new SumpCascade(List.of(new SumpSection(0.1, 0.5, 0.4))))
-                .hasMessageContaining("level of a sump section is 0.5 m; it must be from 0.0 to 0.4");
+                .hasMessageContaining("level of a sump section 0.5 m is outside 0.0 to 0.4 m");
         assertThatThrownBy(() -> SUMP.freeVolume(0.5)).hasMessageContaining("height to fill to");
         assertThatThrownBy(() -> SUMP.settle(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new DrainDown(0, 0, -1, 0, 0)).hasMessageContaining("water of the box");

@@ -29,7 +29,7 @@ class OrificeTest {
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> Orifice.flow(-1e-4, 1, 0.6)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Orifice.flow(1e-4, Double.NaN, 0.6)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Orifice.flow(1e-4, 1, 6)).hasMessageContaining("from 0.0 to 1.0");
+        assertThatThrownBy(() -> Orifice.flow(1e-4, 1, 6)).hasMessageContaining("outside 0.0 to 1.0");
         assertThatThrownBy(() -> Orifice.head(1e-4, 0, 0.6)).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -2,19 +2,20 @@ package org.tidewright.twin.law.hydraulic;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.tidewright.twin.law.hydraulic.ReferenceRows.has;
-import static org.tidewright.twin.law.hydraulic.ReferenceRows.number;
 
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
+import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.ReferenceTable.Row;
 
 /** Against fluids 1.0.22, see the head of the table. */
 class PipeFrictionReferenceTest {
     private static final double SAME_LAW = 1e-10;
 
-    private static final List<NamedCsvRecord> TABLE = ReferenceRows.of("fluids_darcy_friction.csv");
+    private static final List<Row> TABLE = ReferenceTable.read(
+                    PipeFrictionReferenceTest.class, "/reference/hydraulic/fluids_darcy_friction.csv")
+            .rows();
 
     @Test
     void churchillAgreesFromCreepingToFullyTurbulentFlow() {
@@ -46,12 +47,12 @@ class PipeFrictionReferenceTest {
 
     @Test
     void turbulentFormulasKeepTheDistanceToColebrookThatIsKnownOfThem() {
-        assertThat(TABLE.stream().filter(row -> row.getField("regime").equals("turbulent")))
+        assertThat(TABLE.stream().filter(row -> row.text("regime").equals("turbulent")))
                 .hasSizeGreaterThan(30)
                 .allSatisfy(row -> {
-                    double reynolds = number(row, "reynolds");
-                    double roughness = number(row, "relative_roughness");
-                    double colebrook = number(row, "friction_factor_colebrook");
+                    double reynolds = row.number("reynolds");
+                    double roughness = row.number("relative_roughness");
+                    double colebrook = row.number("friction_factor_colebrook");
                     assertThat(PipeFriction.churchill(reynolds, roughness))
                             .isCloseTo(colebrook, within(0.025 * colebrook));
                     assertThat(PipeFriction.swameeJain(reynolds, roughness))
@@ -64,11 +65,10 @@ class PipeFrictionReferenceTest {
     /** How many rows were compared. */
     private static int agreement(String law, DoubleBinaryOperator friction, double tolerance) {
         String column = "friction_factor_" + law;
-        List<NamedCsvRecord> rows =
-                TABLE.stream().filter(row -> has(row, column)).toList();
+        List<Row> rows = TABLE.stream().filter(row -> row.has(column)).toList();
         assertThat(rows).allSatisfy(row -> {
-            double expected = number(row, column);
-            double computed = friction.applyAsDouble(number(row, "reynolds"), number(row, "relative_roughness"));
+            double expected = row.number(column);
+            double computed = friction.applyAsDouble(row.number("reynolds"), row.number("relative_roughness"));
             assertThat(computed).isCloseTo(expected, within(tolerance * expected));
         });
         return rows.size();

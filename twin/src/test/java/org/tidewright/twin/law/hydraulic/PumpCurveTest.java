@@ -111,7 +111,7 @@ class PumpCurveTest {
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> new TwoPointPump(0, 1e-3)).hasMessageContaining("shut-off head");
         assertThatThrownBy(() -> PUMP.atSpeed(-0.1)).hasMessageContaining("speed ratio");
-        assertThatThrownBy(() -> PUMP.worn(1.1)).hasMessageContaining("from 0.0 to 1.0");
+        assertThatThrownBy(() -> PUMP.worn(1.1)).hasMessageContaining("outside 0.0 to 1.0");
         assertThat(List.<PumpCurve>of(PUMP, TABLE)).allSatisfy(pump -> {
             assertThatThrownBy(() -> pump.head(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
             assertThatThrownBy(() -> pump.flow(Double.NaN)).isInstanceOf(IllegalArgumentException.class);

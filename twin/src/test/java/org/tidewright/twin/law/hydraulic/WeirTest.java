@@ -70,6 +70,16 @@ class WeirTest {
     }
 
     @Test
+    void aCombAboutToFillIsBrimfulWhateverTheLastDigitSays() {
+        for (int slots = 1; slots < 200; slots++) {
+            CombWeir comb = new CombWeir(slots, 0.006, 0.030, 0.59, 0);
+            assertThat(comb.head(Math.nextDown(comb.brimfulFlow()))).isCloseTo(0.030, within(1e-15));
+            assertThat(comb.head(comb.brimfulFlow())).isCloseTo(0.030, within(1e-15));
+            assertThat(comb.head(Math.nextUp(comb.brimfulFlow()))).isCloseTo(0.030, within(1e-15));
+        }
+    }
+
+    @Test
     void aDryCrestPassesNothing() {
         assertThat(EVERY_KIND).allSatisfy(weir -> {
             assertThat(weir.flow(0)).isZero();
@@ -91,7 +101,7 @@ class WeirTest {
         assertThatThrownBy(() -> new FrancisWeir(-0.4, 2))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("length of the crest is -0.4 m; it must be greater than 0 and finite");
-        assertThatThrownBy(() -> new FrancisWeir(0.4, 3)).hasMessageContaining("from 0.0 to 2.0");
+        assertThatThrownBy(() -> new FrancisWeir(0.4, 3)).hasMessageContaining("outside 0.0 to 2.0");
         assertThatThrownBy(() -> TEETH.blocked(1)).hasMessageContaining("less than 1");
         assertThatThrownBy(() -> TEETH.head(-1e-3)).hasMessageContaining("m^3/s");
     }

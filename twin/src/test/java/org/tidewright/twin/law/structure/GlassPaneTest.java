@@ -96,7 +96,7 @@ class GlassPaneTest {
     @Test
     void nonsenseIsRefused() {
         assertThatThrownBy(() -> new GlassPane(0, 0.6, TopEdge.FREE)).hasMessageContaining("length of the pane");
-        assertThatThrownBy(() -> new GlassPane(1.2, 0.01, TopEdge.FREE)).hasMessageContaining("from 0.05 to 20.0");
+        assertThatThrownBy(() -> new GlassPane(1.2, 0.01, TopEdge.FREE)).hasMessageContaining("outside 0.05 to 20.0");
         assertThatThrownBy(() -> RIMLESS.assess(Double.NaN)).hasMessageContaining("density");
         assertThatThrownBy(() -> estimate(RIMLESS).stress(0)).hasMessageContaining("thickness");
         assertThatThrownBy(() -> estimate(RIMLESS).leastThickness(-1)).hasMessageContaining("allowable stress");

@@ -1,6 +1,4 @@
-package org.tidewright.twin.law.hydraulic;
-
-import org.tidewright.seawater.unit.Unit;
+package org.tidewright.seawater.unit;
 
 /** The standard acceleration of free fall. */
 public final class Gravity {
