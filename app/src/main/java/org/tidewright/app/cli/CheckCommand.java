@@ -1,0 +1,99 @@
+package org.tidewright.app.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Check;
+import org.tidewright.husbandry.advice.FigureText;
+import org.tidewright.husbandry.advice.Holding;
+import org.tidewright.husbandry.advice.Report;
+import org.tidewright.husbandry.check.PlanChecks;
+import org.tidewright.husbandry.json.ReportJson;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.plan.text.PlanDocument;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code tidewright check}. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Checks a plan: each check a sentence with its margin.",
+            "",
+            "Exits with 0 when all checks hold, 1 when some do not, 2 when the plan is not valid."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  tidewright check my.yaml",
+            "  tidewright check my.yaml --units us",
+            "  tidewright check my.yaml --json > report.json"
+        })
+public final class CheckCommand implements Callable<Integer> {
+    private static final int TITLE_WIDTH = 40;
+    private static final String INDENT = "             ";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", description = "the plan file")
+    private Path file = Path.of("");
+
+    @Option(names = "--json", description = "print one JSON object, numbers metric, units in the names")
+    private boolean json;
+
+    @Option(names = "--units", paramLabel = "metric|us", description = "units of the sentences; the plan's own if not given")
+    private @Nullable UnitSystem units;
+
+    @Override
+    public Integer call() {
+        Optional<PlanDocument> document = PlanArgument.read(file, spec.commandLine().getErr());
+        if (document.isEmpty()) {
+            return ExitCode.INVALID;
+        }
+        Plan plan = document.get().plan();
+        UnitSystem told = units == null ? plan.units() : units;
+        Report report = PlanChecks.of(plan);
+        if (json) {
+            spec.commandLine().getOut().println(ReportJson.text(plan, report, told));
+        } else {
+            print(plan, report, told);
+        }
+        return report.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private void print(Plan plan, Report report, UnitSystem told) {
+        Prose prose = new Prose(spec.commandLine().getOut());
+        prose.line(plan.name());
+        prose.blank();
+        prose.paragraph(report.lead().text(told));
+        prose.blank();
+        for (Check check : report.checks()) {
+            String margin = check.margin() == null
+                    ? ""
+                    : "margin " + FigureText.of(check.margin(), told).line();
+            prose.line(String.format(
+                    Locale.ROOT, "%-12s %-" + TITLE_WIDTH + "s %s", mark(check.holding()), check.title(), margin));
+            prose.paragraph(INDENT, INDENT, check.sentence().text(told));
+        }
+        prose.blank();
+        Listing.sources(prose, report.sources());
+        Listing.cautions(prose, report.cautions());
+    }
+
+    private static String mark(Holding holding) {
+        return switch (holding) {
+            case HOLDS -> "● holds";
+            case CLOSE -> "◐ close";
+            case FAILS -> "⊘ fails";
+            case ASK -> "○ ask";
+        };
+    }
+}

@@ -1,0 +1,77 @@
+package org.tidewright.app.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.app.plans.PlanFolder;
+import org.tidewright.husbandry.rehearsal.OutageRehearsal;
+import org.tidewright.plan.Examples;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.text.PlanReading;
+import org.tidewright.plan.text.PlanText;
+import org.tidewright.twin.rehearsal.Outdoors;
+import org.tidewright.twin.rehearsal.OutageOrder;
+import org.tidewright.web.WebServer;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code tidewright demo}. */
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Starts with invented systems loaded: tells what a power cut tonight would do, then serves the pages.",
+            "",
+            "The systems live in a temporary folder unless --folder keeps them."
+        },
+        footer = {"", "Example:", "  tidewright demo --port 0"})
+public final class DemoCommand implements Callable<Integer> {
+    private static final double NIGHT_AND_DAY = 24;
+    private static final double FREEZING = 0;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(names = "--folder", paramLabel = "DIR", description = "keep the demo's systems here")
+    private @Nullable Path folder;
+
+    @Mixin
+    private Listening listening = new Listening();
+
+    @Override
+    public Integer call() throws IOException {
+        PlanFolder plans = new PlanFolder(folder == null ? Files.createTempDirectory("tidewright-demo-") : folder);
+        for (String name : Examples.NAMES) {
+            if (plans.newest(name).isEmpty()) {
+                plans.keep(name, 0, Examples.text(name));
+            }
+        }
+        Optional<WebServer> server = listening.start(plans, spec.commandLine());
+        if (server.isEmpty()) {
+            return ExitCode.INVALID;
+        }
+        // The first page is asked for while the rehearsal runs, so that both are there as soon as can be.
+        CompletableFuture<String> startTime = CompletableFuture.supplyAsync(
+                () -> StartTime.toFirstPage(listening.shownAddress(), server.get().port()));
+        rehearse();
+        listening.untilStopped(server.get(), startTime.join(), spec.commandLine());
+        return ExitCode.HOLDS;
+    }
+
+    private void rehearse() {
+        Plan plan = ((PlanReading.Sound) PlanText.read(Examples.text(Examples.NAMES.get(0)))).plan();
+        OutageOrder tonight = new OutageOrder(NIGHT_AND_DAY, Outdoors.constant(FREEZING), true, true);
+        Prose prose = new Prose(spec.commandLine().getOut());
+        prose.paragraph("An invented system. If the power went out tonight, would the floor stay dry, and how long would"
+                + " the animals have?");
+        prose.blank();
+        OutagePrint.answer(prose, OutageRehearsal.of(plan, tonight), plan.units());
+    }
+}
