@@ -11,9 +11,13 @@ public final class Main {
             <!doctype html>
             <html lang="en">
             <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>Tidewright</title></head>
+            <title>Tidewright</title><link rel="icon" href="/icon.svg" type="image/svg+xml"></head>
             <body><main><h1>Tidewright</h1><p>The pages are not here yet.</p></main></body>
             </html>
+            """;
+
+    private static final String ICON = """
+            <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 16 16"><path d="M0 8q4-6 8 0t8 0v8H0z"/></svg>
             """;
 
     private Main() {}
@@ -39,6 +43,9 @@ public final class Main {
                     settings.bundledPlugins.enableGlobalHeaders(
                             headers -> headers.contentSecurityPolicy("default-src 'self'; frame-ancestors 'none'"));
                     settings.routes.get("/", context -> context.html(PAGE));
+                    settings.routes.get(
+                            "/icon.svg",
+                            context -> context.contentType("image/svg+xml").result(ICON));
                 })
                 .start(0)
                 .port();
