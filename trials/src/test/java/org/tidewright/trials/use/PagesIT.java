@@ -1,0 +1,41 @@
+package org.tidewright.trials.use;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every page, on a desk and on a phone, by day and by night. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PagesIT {
+    private static final String[] PATHS = {"/"};
+
+    private final Program program = Program.demo();
+    private final Chromium chromium = Chromium.start();
+
+    static Stream<Arguments> pagesOnScreens() {
+        return Stream.of(PATHS).flatMap(path -> Stream.of(Screen.values()).map(screen -> Arguments.of(path, screen)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pagesOnScreens")
+    void opensWithoutFaultOrBarrier(String path, Screen screen) {
+        try (Visit visit = chromium.visit(screen)) {
+            visit.open(program.address().resolve(path));
+            assertThat(visit.page().title()).as("title of %s", path).isNotBlank();
+            visit.assertNothingWentWrong();
+            visit.assertNothingSticksOut();
+            visit.assertAccessible();
+        }
+    }
+
+    @AfterAll
+    void stop() {
+        chromium.close();
+        program.close();
+    }
+}
