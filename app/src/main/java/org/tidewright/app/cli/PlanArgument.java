@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.tidewright.plan.text.Fault;
+import org.tidewright.plan.fault.Fault;
 import org.tidewright.plan.text.PlanDocument;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;

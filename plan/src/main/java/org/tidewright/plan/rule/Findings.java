@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
+import org.tidewright.plan.fault.Fault;
+import org.tidewright.plan.fault.Places;
+import org.tidewright.plan.fault.Spelling;
 import org.tidewright.plan.quantity.Amount;
-import org.tidewright.plan.text.Fault;
-import org.tidewright.plan.text.Places;
-import org.tidewright.plan.text.Spelling;
 
 /** Collects what the rules find, each at its place in the text. */
 final class Findings {

@@ -3,11 +3,11 @@ package org.tidewright.plan.rule;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.plan.fault.Fault;
+import org.tidewright.plan.fault.Places;
 import org.tidewright.plan.model.Limits;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.quantity.Amount;
-import org.tidewright.plan.text.Fault;
-import org.tidewright.plan.text.Places;
 
 /** All rules over a plan. */
 public final class PlanRules {

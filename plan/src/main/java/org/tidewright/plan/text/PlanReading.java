@@ -1,6 +1,7 @@
 package org.tidewright.plan.text;
 
 import java.util.List;
+import org.tidewright.plan.fault.Fault;
 import org.tidewright.plan.model.Plan;
 
 /** What came of reading a plan. */

@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.tidewright.plan.fault.Fault;
+import org.tidewright.plan.fault.Places;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.rule.PlanRules;
 

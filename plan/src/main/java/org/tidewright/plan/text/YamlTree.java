@@ -17,6 +17,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.Tag;
+import org.tidewright.plan.fault.Fault;
 
 /** Turns text into a tree of YAML nodes, refusing what a plan never needs and an attacker would. */
 final class YamlTree {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tidewright.plan.Examples;
+import org.tidewright.plan.fault.Fault;
 import org.tidewright.plan.model.Plan;
 
 class PlanTextTest {

@@ -1,4 +1,4 @@
-package org.tidewright.plan.text;
+package org.tidewright.plan.fault;
 
 import java.util.Comparator;
 

@@ -1,4 +1,4 @@
-package org.tidewright.plan.text;
+package org.tidewright.plan.fault;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -12,7 +12,8 @@ public final class Places {
 
     private final Map<String, Place> byPath = new HashMap<>();
 
-    void note(String path, Place place) {
+    /** Notes where a path stands. */
+    public void note(String path, Place place) {
         byPath.put(path, place);
     }
 
