@@ -12,7 +12,8 @@ import java.lang.annotation.Target;
  *
  * <p>Written in plain text with {@code *}, {@code /}, {@code ^} and parentheses: {@code "kg/m^3"},
  * {@code "J/(kg*K)"}, {@code "m^3/s"}; {@code "1"} for a number without a unit. Temperatures are {@code "degC"} on the
- * scale ITS-90 unless the text says otherwise, {@code "K"} for absolute temperature and for differences.
+ * scale ITS-90 unless the text says otherwise, {@code "K"} for absolute temperature and for differences. {@code "*"} for a
+ * number whose unit stands beside it as data: a parameter's value, a stock's amount.
  */
 @Documented
 @Retention(RetentionPolicy.RUNTIME)

@@ -18,7 +18,14 @@ public interface Declaration {
      * @param low 5 of 100 draws lie below
      * @param high 95 of 100 draws lie below
      */
-    Parameter parameter(String name, String unit, double usual, double low, double high, Basis basis, String source);
+    Parameter parameter(
+            String name,
+            String unit,
+            @Unit("*") double usual,
+            @Unit("*") double low,
+            @Unit("*") double high,
+            Basis basis,
+            String source);
 
-    Setting setting(String name, double initial);
+    Setting setting(String name, @Unit("*") double initial);
 }

@@ -1,5 +1,7 @@
 package org.tidewright.twin.contract;
 
+import org.tidewright.seawater.unit.Unit;
+
 /**
  * A number a mechanism depends on that is not known exactly.
  *
@@ -13,7 +15,14 @@ package org.tidewright.twin.contract;
  * @param source the publication or practice, in words
  */
 public record Parameter(
-        int index, String name, String unit, double usual, double low, double high, Basis basis, String source) {
+        int index,
+        String name,
+        String unit,
+        @Unit("*") double usual,
+        @Unit("*") double low,
+        @Unit("*") double high,
+        Basis basis,
+        String source) {
     /** Standard normal quantile of 0.95. */
     private static final double NORMAL_95 = 1.6448536269514722;
 
@@ -28,7 +37,7 @@ public record Parameter(
      * The value at a standard normal deviate: log-normal on each side of the middle where all is positive, else normal
      * on each side, so that low and high are met at ±1.645.
      */
-    public double at(double deviate) {
+    public @Unit("*") double at(@Unit("1") double deviate) {
         double end = deviate < 0 ? low : high;
         double share = Math.abs(deviate) / NORMAL_95;
         return low > 0 ? usual * Math.pow(end / usual, share) : usual + (end - usual) * share;

@@ -52,7 +52,10 @@ public interface Shape {
     }
 
     /** Upright walls around {@code area}; {@code solids} are spread evenly from the bottom to {@code solidsTop}. */
-    record Upright(double area, double solids, double solidsTop) implements Shape {
+    record Upright(
+            @Unit("m^2") double area,
+            @Unit("m^3") double solids,
+            @Unit("m") double solidsTop) implements Shape {
         public Upright {
             if (!(area > 0) || !(solids >= 0) || (solids > 0 && !(solids < area * solidsTop))) {
                 throw new IllegalArgumentException("a vessel of " + area + " m² cannot hold " + solids
@@ -85,7 +88,10 @@ public interface Shape {
     }
 
     /** Two upright parts, one on the other. */
-    record Stepped(double lowerArea, double stepLevel, double upperArea) implements Shape {
+    record Stepped(
+            @Unit("m^2") double lowerArea,
+            @Unit("m") double stepLevel,
+            @Unit("m^2") double upperArea) implements Shape {
         public Stepped {
             if (!(lowerArea > 0) || !(stepLevel > 0) || !(upperArea > 0)) {
                 throw new IllegalArgumentException("areas and step of a vessel must be positive, not " + lowerArea

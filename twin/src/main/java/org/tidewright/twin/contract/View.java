@@ -33,11 +33,14 @@ public interface View {
     double oxygen(Body body);
 
     /** Any stock of a body, in the stock's unit. */
+    @Unit("*")
     double stock(Body body, Stock stock);
 
     /** A parameter's value in this run. */
+    @Unit("*")
     double value(Parameter parameter);
 
     /** A setting's present value. */
+    @Unit("*")
     double value(Setting setting);
 }

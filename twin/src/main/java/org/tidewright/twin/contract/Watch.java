@@ -1,5 +1,7 @@
 package org.tidewright.twin.contract;
 
+import org.tidewright.seawater.unit.Unit;
+
 /**
  * A crossing the stepper lands on, and what happens there.
  *
@@ -19,6 +21,7 @@ public record Watch(String name, Crossing crossing, Distance distance, Deed deed
     /** How far the state is from the event. */
     @FunctionalInterface
     public interface Distance {
+        @Unit("*")
         double of(View now);
     }
 
@@ -30,10 +33,10 @@ public record Watch(String name, Crossing crossing, Distance distance, Deed deed
 
     /** Where an event changes settings. */
     public interface Switchboard {
-        void set(Setting setting, double value);
+        void set(Setting setting, @Unit("*") double value);
 
         /** Changes a setting later; replaces an earlier order for the same setting. */
-        void setAt(double time, Setting setting, double value);
+        void setAt(@Unit("s") double time, Setting setting, @Unit("*") double value);
     }
 
     /** An event that switches something each time it happens. */

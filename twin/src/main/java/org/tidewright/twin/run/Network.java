@@ -80,7 +80,7 @@ public final class Network {
     }
 
     /** The parameters' usual values, in their order. */
-    public double[] usualParameters() {
+    public @Unit("*") double[] usualParameters() {
         return parameters.stream().mapToDouble(Parameter::usual).toArray();
     }
 

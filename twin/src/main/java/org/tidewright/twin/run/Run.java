@@ -47,7 +47,7 @@ public final class Run {
      * @param parameters values in the order of {@link Network#parameters()}
      * @param state where it starts; changed by the run
      */
-    public Run(Network network, double[] parameters, State state, Accuracy accuracy) {
+    public Run(Network network, @Unit("*") double[] parameters, State state, Accuracy accuracy) {
         if (parameters.length != network.parameters().size()) {
             throw new IllegalArgumentException(
                     "the network has " + network.parameters().size() + " parameters, not " + parameters.length);
@@ -66,13 +66,13 @@ public final class Run {
     }
 
     /** Switches a setting now. */
-    public Run set(Setting setting, double value) {
+    public Run set(Setting setting, @Unit("*") double value) {
         settings[setting.index()] = value;
         return this;
     }
 
     /** Switches a setting at a later time. */
-    public Run setAt(@Unit("s") double when, Setting setting, double value) {
+    public Run setAt(@Unit("s") double when, Setting setting, @Unit("*") double value) {
         orders.removeIf(order -> order.setting().equals(setting) && order.time() == when);
         orders.add(new Order(when, setting, value));
         orders.sort(Comparator.comparingDouble(Order::time));

@@ -40,17 +40,17 @@ public final class State {
     }
 
     /** Sets one stock, in its unit. */
-    public State set(Body body, Stock stock, double amount) {
+    public State set(Body body, Stock stock, @Unit("*") double amount) {
         stocks[body.at(stock)] = amount;
         return this;
     }
 
-    public double get(Body body, Stock stock) {
+    public @Unit("*") double get(Body body, Stock stock) {
         return stocks[body.at(stock)];
     }
 
     /** A stock over all bodies. */
-    public double total(Stock stock) {
+    public @Unit("*") double total(Stock stock) {
         double sum = 0;
         for (Body body : network.bodies()) {
             sum += stocks[body.at(stock)];

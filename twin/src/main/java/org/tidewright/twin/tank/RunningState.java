@@ -35,7 +35,7 @@ public record RunningState(
         @Unit("m") double displayLevel,
         @Unit("m") double crestHead,
         @Unit("m") double boxLevel,
-        double[] sectionLevels,
+        @Unit("m") double[] sectionLevels,
         @Unit("m") double refugiumLevel) {
     private static final int MOST_ROUNDS = 50;
     private static final double AGREED = 1e-9;
