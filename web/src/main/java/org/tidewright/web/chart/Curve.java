@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Doubt;
 import org.tidewright.husbandry.advice.Figure;
+import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.rehearsal.Crossing;
 import org.tidewright.husbandry.rehearsal.Limit;
@@ -21,6 +22,7 @@ import org.tidewright.twin.rehearsal.WaterMovement;
  * @param id of its trace
  * @param time seconds, rising
  * @param bounds what it must not pass, in the reader's unit
+ * @param standardError told beside every value, {@code "± 3"}; empty where the band tells it
  */
 public record Curve(
         String id,
@@ -30,7 +32,8 @@ public record Curve(
         double[] low,
         double[] middle,
         double[] high,
-        List<Bound> bounds) {
+        List<Bound> bounds,
+        String standardError) {
 
     /** Id of the room left in the sump. */
     public static final String ROOM = "room";
@@ -66,7 +69,8 @@ public record Curve(
                 shown(unit, trace.band().low()),
                 shown(unit, trace.band().middle()),
                 shown(unit, trace.band().high()),
-                bounds);
+                bounds,
+                "");
     }
 
     /** The room left in the sump; its doubt is known at the end, so the band begins where the water has come to rest. */
@@ -94,7 +98,10 @@ public record Curve(
             }
         }
         List<Bound> bounds = List.of(new Bound("the rim", 0, true, null));
-        return new Curve(ROOM, "Room left in the sump", unit, time, low, middle, high, bounds);
+        String error = room != null && room.doubt() instanceof Doubt.StandardError
+                ? FigureText.of(room, units).doubt()
+                : "";
+        return new Curve(ROOM, "Room left in the sump", unit, time, low, middle, high, bounds, error);
     }
 
     /** All curves of a rehearsal, the water first. */

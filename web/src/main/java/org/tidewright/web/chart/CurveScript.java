@@ -37,6 +37,7 @@ public final class CurveScript {
         json.writeStringProperty("title", curve.title());
         json.writeStringProperty("unit", curve.unit().symbol());
         json.writeNumberProperty("decimals", Math.max(1, curve.unit().decimals()));
+        json.writeStringProperty("standard_error", curve.standardError());
         json.writeBooleanProperty("room", curve.id().equals(Curve.ROOM));
         json.writeNumberProperty("bottom", axis.low());
         json.writeNumberProperty("top", axis.high());

@@ -37,9 +37,12 @@ public final class TraceChart {
         svg.open("svg", "class", "trace-plot", "height", HEIGHT, "role", "img", "aria-label", told());
         ticks();
         stretched();
+        double before = Double.NEGATIVE_INFINITY;
         for (Curve.Bound bound : curve.bounds()) {
             if (value.shows(bound.value())) {
-                bound(bound);
+                // Two limits near each other name themselves side by side.
+                bound(bound, Math.abs(value.y(bound.value()) - before) < 36);
+                before = value.y(bound.value());
             }
         }
         for (Curve.Bound bound : curve.bounds()) {
@@ -71,6 +74,12 @@ public final class TraceChart {
         for (double tick : value.ticks()) {
             double y = value.y(tick);
             svg.leaf("line", "class", "grid", "x1", 0.0, "x2", "100%", "y1", y, "y2", y);
+            boolean atLimit = curve.bounds().stream()
+                    .filter(bound -> value.shows(bound.value()) && bound.value() != tick)
+                    .anyMatch(bound -> Math.abs(value.y(bound.value()) - (y - 8)) < 11);
+            if (atLimit) {
+                continue;
+            }
             svg.words(
                     "text",
                     FigureText.number(tick, value.decimals()),
@@ -136,7 +145,7 @@ public final class TraceChart {
                 .append(SvgWriter.number(value.y(held)));
     }
 
-    private void bound(Curve.Bound bound) {
+    private void bound(Curve.Bound bound, boolean besideAnother) {
         double y = value.y(bound.value());
         svg.leaf("line", "class", "limit", "x1", 0.0, "x2", "100%", "y1", y, "y2", y);
         svg.leaf(
@@ -157,7 +166,7 @@ public final class TraceChart {
                 : bound.words() + (bound.forbiddenBelow() ? " under " : " over ") + told(bound.value());
         // On the forbidden side where there is room, so that the curve passes on the other.
         boolean under = bound.forbiddenBelow() && !room && y < HEIGHT - 22;
-        svg.words("text", words, "x", 4.0, "y", under ? y + 18 : y - 9, "class", "halo");
+        svg.words("text", words, "x", besideAnother ? 140.0 : 4.0, "y", under ? y + 18 : y - 9, "class", "halo");
     }
 
     /** When the limit is met: a bar from the 5th to the 95th of 100 draws, the middle a diamond. */

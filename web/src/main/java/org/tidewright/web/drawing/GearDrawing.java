@@ -148,7 +148,7 @@ final class GearDrawing {
     private static void inTank(SectionPen pen, SectionLayout layout, SectionLayout.Tank tank, String name) {
         Plan plan = layout.plan();
         Area inside = tank.inside();
-        boolean isDisplay = tank == layout.display();
+        boolean isDisplay = name.equals(Names.DISPLAY);
         double right = isDisplay && layout.box() != null ? layout.box().crestX() : inside.right();
         double usual = isDisplay && plan.overflow() != null
                 ? mm(plan.overflow().crest())
@@ -168,7 +168,7 @@ final class GearDrawing {
         for (int i = 0; i < streams.size(); i++) {
             boolean left = i % 2 == 0;
             double size = Math.min(26, 0.05 * inside.width());
-            double y = inside.bottom() + (0.52 - 0.16 * (i / 2)) * usual;
+            double y = inside.bottom() + (0.52 - 0.16 * Math.floor(i / 2.0)) * usual;
             stream(pen, streams.get(i), left ? inside.left() : right, y, left ? size : -size);
         }
         for (AirPump pump : plan.airPumps()) {

@@ -71,7 +71,9 @@ public record SectionDrawing(String svg, String classes) {
     private static void scales(SectionPen pen, SectionLayout layout, SectionFrame frame, UnitSystem units) {
         double foot = SectionFrame.foot(layout);
         double under = foot - pen.pixels(layout.sump() == null ? 16 : 30);
+        pen.svg().open("g", "class", "scale-along");
         Neatline.along(pen, layout.display().inside().width(), under, units);
+        pen.svg().close();
         pen.svg().open("g", "class", "wide-only");
         Neatline.up(
                 pen, frame.left() - pen.pixels(8), foot, Neatline.wholeBars(frame.top() - pen.pixels(6), units), units);

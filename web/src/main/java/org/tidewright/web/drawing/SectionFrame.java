@@ -15,8 +15,8 @@ record SectionFrame(
 
     private static final double MARGIN_LEFT = 64;
     private static final double MARGIN_RIGHT = 28;
-    private static final double MARGIN_RIGHT_WIDE = 142;
-    private static final double LABEL = 138;
+    private static final double MARGIN_RIGHT_WIDE = 154;
+    private static final double LABEL = 150;
 
     /** Small tanks are not drawn larger than this. */
     private static final double SMALLEST_PIXEL = 1;

@@ -99,14 +99,18 @@ public record SectionLayout(
                 : Math.max(60, plan.topOff().reservoir().in("m^3") * 1e9 / (reservoirHeight * 400));
         Sump sump = plan.sump();
         SumpPlace sumpPlace = sump == null ? null : sump(sump, display, reservoirLength);
-        double ground = sumpPlace == null
-                ? 0
-                : Math.min(0, sumpPlace.tank().outside().bottom() - (mm(sump.bottomHeight()) < 0 ? 20 : 0));
+        double ground = sumpPlace == null ? 0 : ground(sumpPlace.tank());
         Area reservoir = sumpPlace == null || plan.topOff() == null
                 ? null
                 : reservoir(reservoirLength, reservoirHeight, sumpPlace, display, ground);
         Tank refugium = plan.refugium() == null ? null : refugium(plan.refugium(), display, box, sumpPlace);
         return new SectionLayout(plan, display, box, sumpPlace, refugium, reservoir, ground);
+    }
+
+    /** The finished floor, or a cellar's where the sump stands below it. */
+    private static double ground(Tank sump) {
+        double glass = sump.outside().bottom();
+        return sump.inside().bottom() < 0 ? glass - 20 : Math.min(0, glass);
     }
 
     private static Box box(Overflow overflow, Tank display) {

@@ -81,7 +81,8 @@ public final class SvgWriter {
                 case '\'' -> safe.append("&#39;");
                 default -> {
                     // Control characters are not allowed in XML, escaped or not.
-                    if (c >= 0x20 && c != 0xfffe && c != 0xffff || c == '\n' || c == '\t') {
+                    boolean printable = c >= 0x20 && c != 0xfffe && c != 0xffff;
+                    if (printable || c == '\n' || c == '\t') {
                         safe.appendCodePoint(c);
                     }
                 }

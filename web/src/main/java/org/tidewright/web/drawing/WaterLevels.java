@@ -32,8 +32,8 @@ record WaterLevels(Plan plan, WaterMovement run, int sample) {
 
     /** Whether a pipe still holds water. */
     boolean isFull(String key) {
-        return flow(key) != 0
-                || !key.startsWith("drain-") && heldBack() > EMPTY && !key.equals(PipeRoutes.REFUGIUM_OVERFLOW);
+        boolean emptiesAtOnce = key.startsWith("drain-") || key.equals(PipeRoutes.REFUGIUM_OVERFLOW);
+        return flow(key) != 0 || (!emptiesAtOnce && heldBack() > EMPTY);
     }
 
     private double heldBack() {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.NullUnmarked;
 import org.tidewright.husbandry.advice.Check;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Holding;
@@ -29,6 +30,7 @@ import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.twin.rehearsal.WaterMovement;
 
 /** A desk over the example plans with invented, plausible numbers, so that pages can be seen and tested alone. */
+@NullUnmarked // The example plans are known to have what is read here; a plan without it fails the test.
 public final class HandMadeDesk implements Desk {
     private record Kept(int revision, String text) {}
 
