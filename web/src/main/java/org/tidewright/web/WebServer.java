@@ -1,0 +1,59 @@
+package org.tidewright.web;
+
+import io.javalin.Javalin;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.tidewright.web.desk.Desk;
+import org.tidewright.web.page.Pages;
+import org.tidewright.web.route.Assets;
+import org.tidewright.web.route.FormBody;
+import org.tidewright.web.route.FormToken;
+import org.tidewright.web.route.PlanRoutes;
+import org.tidewright.web.route.Problems;
+import org.tidewright.web.route.RequestGuard;
+import org.tidewright.web.route.SystemRoutes;
+
+/** The running server of the pages. */
+public final class WebServer implements AutoCloseable {
+    private final Javalin javalin;
+
+    private WebServer(Javalin javalin) {
+        this.javalin = javalin;
+    }
+
+    /** Starts to serve a desk; returns once requests are answered. */
+    public static WebServer start(Desk desk, WebSettings settings) {
+        Assets assets = Assets.load();
+        Pages pages = new Pages(desk);
+        Problems problems = new Problems(pages, assets);
+        FormToken token = new FormToken();
+        RequestGuard guard = new RequestGuard(settings.hosts());
+        SystemRoutes systems = new SystemRoutes(desk, pages, assets);
+        PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
+        Javalin javalin = Javalin.create(config -> {
+            config.startup.showJavalinBanner = false;
+            config.startup.showOldJavalinVersionWarning = false;
+            config.jetty.host = settings.address();
+            config.jetty.threadPool = new QueuedThreadPool(40, 4);
+            config.jetty.modifyServer(server -> server.setErrorHandler(problems.outsideOfRoutes()));
+            config.concurrency.useVirtualThreads = false;
+            config.http.maxRequestSize = FormBody.LARGEST;
+            config.routes.before(guard::check);
+            assets.register(config.routes);
+            systems.register(config.routes);
+            plans.register(config.routes);
+            problems.register(config.routes);
+        });
+        javalin.start(settings.port());
+        return new WebServer(javalin);
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return javalin.port();
+    }
+
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+}

@@ -1,0 +1,71 @@
+package org.tidewright.web.chart;
+
+import org.tidewright.husbandry.advice.Doubt;
+import org.tidewright.husbandry.rehearsal.Crossing;
+import org.tidewright.web.drawing.SvgWriter;
+
+/** When a limit is met, on a scale of time that reaches from a minute to days: each step is as many times longer. */
+public final class CrossingBar {
+    private static final double SHORTEST = 30;
+    private static final double LONGEST = 8 * 86400;
+    private static final double[] MARKS = {60, 3600, 6 * 3600, 86400};
+    private static final String[] NAMES = {"1 min", "1 h", "6 h", "1 d"};
+
+    private CrossingBar() {}
+
+    /** The scale, for the head of the column. */
+    public static String scale() {
+        SvgWriter svg = new SvgWriter();
+        svg.open("svg", "class", "crossing-bar", "height", 26.0, "aria-hidden", "true");
+        for (int i = 0; i < MARKS.length; i++) {
+            svg.words("text", NAMES[i], "x", percent(MARKS[i]), "y", 16.0, "text-anchor", "middle", "class", "tick");
+        }
+        return svg.close().finished();
+    }
+
+    /** One crossing: from the 5th to the 95th of 100 draws, a stroke at the middle. */
+    public static String of(Crossing crossing) {
+        SvgWriter svg = new SvgWriter();
+        svg.open("svg", "class", "crossing-bar", "height", 26.0, "aria-hidden", "true");
+        for (double mark : MARKS) {
+            svg.leaf("line", "class", "grid", "x1", percent(mark), "x2", percent(mark), "y1", 0.0, "y2", 26.0);
+        }
+        svg.leaf("line", "class", "grid", "x1", 0.0, "x2", "100%", "y1", 13.0, "y2", 13.0);
+        double middle = crossing.after().value();
+        if (crossing.after().doubt() instanceof Doubt.Range range && range.low() < LONGEST) {
+            svg.leaf(
+                    "line",
+                    "class",
+                    "reach-bar",
+                    "x1",
+                    percent(range.low()),
+                    "x2",
+                    percent(Math.min(LONGEST, range.high())),
+                    "y1",
+                    13.0,
+                    "y2",
+                    13.0);
+        }
+        if (middle < LONGEST) {
+            svg.leaf(
+                    "line",
+                    "class",
+                    "reach-middle",
+                    "x1",
+                    percent(middle),
+                    "x2",
+                    percent(middle),
+                    "y1",
+                    4.0,
+                    "y2",
+                    22.0);
+        }
+        return svg.close().finished();
+    }
+
+    private static String percent(double seconds) {
+        double held = Math.max(SHORTEST, Math.min(LONGEST, seconds));
+        double share = Math.log(held / SHORTEST) / Math.log(LONGEST / SHORTEST);
+        return Math.round(share * 1e5) / 1e3 + "%";
+    }
+}

@@ -1,0 +1,40 @@
+package org.tidewright.web.desk;
+
+import java.util.List;
+import java.util.Optional;
+import org.tidewright.husbandry.advice.Report;
+import org.tidewright.husbandry.rehearsal.OutageReport;
+import org.tidewright.husbandry.rehearsal.WaterReport;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.twin.rehearsal.WaterMovement;
+
+/** What the pages ask for. Calls may come from several threads at once. */
+public interface Desk {
+    /** Every system, in the order to list them. */
+    List<SystemEntry> systems();
+
+    /** A system's plan as it stands now; empty where no system has this id. */
+    Optional<SystemView> system(String id);
+
+    /** The checks of a plan. */
+    Report checks(Plan plan);
+
+    /** The order the rehearse page opens with. */
+    OutageOrder usualOrder(Plan plan);
+
+    /** A power cut, rehearsed in full. */
+    OutageReport rehearse(Plan plan, OutageOrder order);
+
+    /** The water part of a rehearsal alone; for the build page, so it should answer at once. */
+    WaterReport waterAfter(Plan plan, OutageOrder order);
+
+    /** Levels and flows while all runs: a movement of a single sample. */
+    WaterMovement running(Plan plan);
+
+    /**
+     * Keeps a text as the system's next revision.
+     *
+     * @param basedOnRevision the revision the writer began from
+     */
+    SaveResult save(String id, int basedOnRevision, String text);
+}

@@ -1,0 +1,113 @@
+package org.tidewright.web.page;
+
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.plan.model.Backup;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.web.desk.OutageOrder;
+
+/**
+ * The levers of a rehearsal: what was asked, what of it can be, and what is wrong with the rest. What cannot be is shown
+ * as it was typed, with the reason, and the usual value is rehearsed in its place.
+ *
+ * @param order what is rehearsed
+ * @param hours as it stands in its field
+ * @param outdoor as it stands in its field, in the reader's unit
+ * @param outdoorName name of that field; it ends in the unit
+ * @param backup words for the plan's backup; null where it has none
+ */
+public record Levers(
+        OutageOrder order,
+        String hours,
+        @Nullable String hoursFault,
+        String outdoor,
+        String outdoorName,
+        String temperatureUnit,
+        @Nullable String outdoorFault,
+        boolean hasAirHole,
+        boolean blocked,
+        @Nullable String backup,
+        boolean backupUsed) {
+
+    /** The values of a query, null where it has none. */
+    public interface Query {
+        @Nullable
+        String get(String name);
+    }
+
+    /** Reads the levers from a query over the usual order. */
+    public static Levers read(Query query, OutageOrder usual, Plan plan, UnitSystem units) {
+        Measure.Unit degree = Measure.TEMPERATURE.unit(units);
+        String name = "outdoor_" + degree.suffix();
+
+        String hoursText = query.get("hours");
+        Double hoursAsked = number(hoursText);
+        boolean hoursFit =
+                hoursAsked != null && hoursAsked >= OutageOrder.SHORTEST && hoursAsked <= OutageOrder.LONGEST;
+        double hours = hoursFit && hoursAsked != null ? hoursAsked : usual.hours();
+
+        String outdoorText = query.get(name);
+        Double outdoorAsked = number(outdoorText);
+        double asked = outdoorAsked == null ? usual.outdoor() : (outdoorAsked - degree.zero()) / degree.factor();
+        boolean outdoorFit = asked >= OutageOrder.COLDEST && asked <= OutageOrder.WARMEST;
+        double outdoor = outdoorFit ? asked : usual.outdoor();
+
+        boolean hole = BuildPage.hasAirHole(plan);
+        boolean blocked = hole && chosen(query, "hole", "blocked", usual.airHolesBlocked());
+        boolean used = plan.backup() != null && chosen(query, "backup", "yes", usual.backupUsed());
+        return new Levers(
+                new OutageOrder(hours, outdoor, blocked, usual.checkValveWorks(), used),
+                hoursText == null || hoursText.isBlank() ? plain(usual.hours()) : hoursText,
+                hoursText == null || hoursText.isBlank() || hoursFit
+                        ? null
+                        : "from 1 to 168 hours; shown for " + plain(usual.hours()),
+                outdoorText == null || outdoorText.isBlank() ? plain(degree.shown(usual.outdoor())) : outdoorText,
+                name,
+                degree.symbol(),
+                outdoorText == null || outdoorText.isBlank() || (outdoorAsked != null && outdoorFit)
+                        ? null
+                        : "from " + plain(degree.shown(OutageOrder.COLDEST)) + " to "
+                                + plain(degree.shown(OutageOrder.WARMEST)) + "; shown for "
+                                + plain(degree.shown(usual.outdoor())),
+                hole,
+                blocked,
+                plan.backup() == null ? null : words(plan.backup()),
+                used);
+    }
+
+    private static boolean chosen(Query query, String name, String value, boolean usual) {
+        String given = query.get(name);
+        return given == null ? usual : given.equals(value);
+    }
+
+    private static @Nullable Double number(@Nullable String text) {
+        if (text == null || text.length() > 20) {
+            return null;
+        }
+        try {
+            double value = Double.parseDouble(text.strip().replace('\u2212', '-'));
+            return Double.isFinite(value) ? value : null;
+        } catch (NumberFormatException noNumber) {
+            return null;
+        }
+    }
+
+    private static String plain(double value) {
+        double rounded = Math.rint(value * 10) / 10;
+        return rounded == Math.rint(rounded)
+                ? Long.toString((long) rounded)
+                : String.format(Locale.ROOT, "%.1f", rounded);
+    }
+
+    private static String words(Backup backup) {
+        if (backup.battery() != null && backup.generator() != null) {
+            return "Battery and generator of the plan";
+        }
+        if (backup.battery() != null) {
+            return "Battery of the plan, " + backup.battery().capacity();
+        }
+        return "Generator of the plan";
+    }
+}

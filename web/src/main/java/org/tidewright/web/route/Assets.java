@@ -1,0 +1,96 @@
+package org.tidewright.web.route;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The style sheets, scripts and pictures of this build. Their address holds a hash over all of them, so a browser may keep
+ * them for good and never mixes two builds.
+ */
+public final class Assets {
+    private static final List<String> NAMES = List.of(
+            "tokens.css",
+            "components.css",
+            "drawing.css",
+            "pages.css",
+            "page.js",
+            "drawing.js",
+            "build.js",
+            "rehearse.js",
+            "editor.js",
+            "mark.svg");
+
+    private final Map<String, byte[]> files;
+    private final String hash;
+
+    private Assets(Map<String, byte[]> files, String hash) {
+        this.files = files;
+        this.hash = hash;
+    }
+
+    /** Reads them from the class path. */
+    public static Assets load() {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        MessageDigest digest = sha256();
+        for (String name : NAMES) {
+            try (InputStream in = Assets.class.getResourceAsStream("/org/tidewright/web/asset/" + name)) {
+                if (in == null) {
+                    throw new IllegalStateException("the file " + name + " is missing from this build");
+                }
+                byte[] bytes = in.readAllBytes();
+                files.put(name, bytes);
+                digest.update(bytes);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+        }
+        return new Assets(files, HexFormat.of().formatHex(digest.digest(), 0, 8));
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException("every Java has SHA-256", missing);
+        }
+    }
+
+    /** Address they stand under. */
+    public String path() {
+        return "/assets/" + hash + "/";
+    }
+
+    public void register(RoutesConfig routes) {
+        routes.get("/assets/{hash}/{name}", this::serve);
+    }
+
+    private void serve(Context ctx) {
+        String name = ctx.pathParam("name");
+        byte[] file = files.get(name);
+        if (file == null) {
+            throw new NotFoundResponse();
+        }
+        ctx.contentType(type(name));
+        // An older build's address still gets the file, but is not to be kept.
+        boolean current = ctx.pathParam("hash").equals(hash);
+        ctx.header("Cache-Control", current ? "public, max-age=31536000, immutable" : "no-store");
+        ctx.result(file);
+    }
+
+    private static String type(String name) {
+        if (name.endsWith(".css")) {
+            return "text/css; charset=utf-8";
+        }
+        return name.endsWith(".js") ? "text/javascript; charset=utf-8" : "image/svg+xml";
+    }
+}

@@ -1,0 +1,55 @@
+package org.tidewright.web.route;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.web.desk.Desk;
+import org.tidewright.web.desk.OutageOrder;
+import org.tidewright.web.desk.SystemView;
+import org.tidewright.web.page.Levers;
+import org.tidewright.web.page.Pages;
+import org.tidewright.web.page.Reader;
+
+/** The pages that only show. */
+public final class SystemRoutes {
+    private final Desk desk;
+    private final Pages pages;
+    private final Assets assets;
+
+    public SystemRoutes(Desk desk, Pages pages, Assets assets) {
+        this.desk = desk;
+        this.pages = pages;
+        this.assets = assets;
+    }
+
+    public void register(RoutesConfig routes) {
+        routes.get("/", ctx -> Answers.html(ctx, pages.home(Readers.of(ctx, assets))));
+        routes.get("/systems/{id}", this::toBuild);
+        routes.get("/systems/{id}/build", this::build);
+        routes.get("/systems/{id}/rehearse", this::rehearse);
+    }
+
+    static SystemView system(Desk desk, Context ctx) {
+        return desk.system(ctx.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("No system goes by that address."));
+    }
+
+    private void toBuild(Context ctx) {
+        ctx.redirect("/systems/" + system(desk, ctx).entry().id() + "/build", HttpStatus.SEE_OTHER);
+    }
+
+    private void build(Context ctx) {
+        String show = ctx.queryParam("show");
+        Answers.html(ctx, pages.build(system(desk, ctx), show == null ? "running" : show, Readers.of(ctx, assets)));
+    }
+
+    private void rehearse(Context ctx) {
+        SystemView view = system(desk, ctx);
+        Reader reader = Readers.of(ctx, assets);
+        UnitSystem units = reader.units(view.entry());
+        OutageOrder usual = desk.usualOrder(view.plan());
+        Answers.html(ctx, pages.rehearse(view, Levers.read(ctx::queryParam, usual, view.plan(), units), reader));
+    }
+}

@@ -1,0 +1,32 @@
+// Starts what a page needs, and closes the system picker when one looks elsewhere.
+import { start as build } from './build.js';
+import { start as editor } from './editor.js';
+import { start as rehearse } from './rehearse.js';
+
+const pages = { build, rehearse, plan: editor };
+
+/** Takes over the middle of a page the server answered with, and keeps focus where it was. */
+function replaced(page) {
+  const main = document.querySelector('main'), fresh = page.querySelector('main');
+  const focused = document.activeElement?.id;
+  document.title = page.title;
+  main.replaceChildren(...fresh.childNodes);
+  main.removeAttribute('aria-busy');
+  begin(main);
+  if (focused) document.getElementById(focused)?.focus({ preventScroll: true });
+}
+
+function begin(main) {
+  pages[main.dataset.page]?.(main, replaced);
+}
+
+const main = document.querySelector('main');
+begin(main);
+
+const picker = document.querySelector('.water-pick');
+if (picker) {
+  document.addEventListener('click', (event) => { if (!picker.contains(event.target)) picker.open = false; });
+  picker.addEventListener('keydown', (event) => {
+    if (event.key === 'Escape') { picker.open = false; picker.querySelector('summary').focus(); }
+  });
+}
