@@ -69,8 +69,7 @@ public final class Main {
             CommandLine command = failure.getCommandLine();
             command.getErr().println("tidewright: " + failure.getMessage());
             CommandLine.UnmatchedArgumentException.printSuggestions(failure, command.getErr());
-            command.getErr()
-                    .println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+            command.getErr().println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
             return ExitCode.INVALID;
         });
         if (arguments.length == 0) {

@@ -49,12 +49,16 @@ public final class CheckCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print one JSON object, numbers metric, units in the names")
     private boolean json;
 
-    @Option(names = "--units", paramLabel = "metric|us", description = "units of the sentences; the plan's own if not given")
+    @Option(
+            names = "--units",
+            paramLabel = "metric|us",
+            description = "units of the sentences; the plan's own if not given")
     private @Nullable UnitSystem units;
 
     @Override
     public Integer call() {
-        Optional<PlanDocument> document = PlanArgument.read(file, spec.commandLine().getErr());
+        Optional<PlanDocument> document =
+                PlanArgument.read(file, spec.commandLine().getErr());
         if (document.isEmpty()) {
             return ExitCode.INVALID;
         }

@@ -13,8 +13,8 @@ import org.tidewright.plan.Examples;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
-import org.tidewright.twin.rehearsal.Outdoors;
 import org.tidewright.twin.rehearsal.OutageOrder;
+import org.tidewright.twin.rehearsal.Outdoors;
 import org.tidewright.web.WebServer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,8 +58,8 @@ public final class DemoCommand implements Callable<Integer> {
             return ExitCode.INVALID;
         }
         // The first page is asked for while the rehearsal runs, so that both are there as soon as can be.
-        CompletableFuture<String> startTime = CompletableFuture.supplyAsync(
-                () -> StartTime.toFirstPage(listening.shownAddress(), server.get().port()));
+        CompletableFuture<String> startTime = CompletableFuture.supplyAsync(() ->
+                StartTime.toFirstPage(listening.shownAddress(), server.get().port()));
         rehearse();
         listening.untilStopped(server.get(), startTime.join(), spec.commandLine());
         return ExitCode.HOLDS;
@@ -69,8 +69,9 @@ public final class DemoCommand implements Callable<Integer> {
         Plan plan = ((PlanReading.Sound) PlanText.read(Examples.text(Examples.NAMES.get(0)))).plan();
         OutageOrder tonight = new OutageOrder(NIGHT_AND_DAY, Outdoors.constant(FREEZING), true, true);
         Prose prose = new Prose(spec.commandLine().getOut());
-        prose.paragraph("An invented system. If the power went out tonight, would the floor stay dry, and how long would"
-                + " the animals have?");
+        prose.paragraph(
+                "An invented system. If the power went out tonight, would the floor stay dry, and how long would"
+                        + " the animals have?");
         prose.blank();
         OutagePrint.answer(prose, OutageRehearsal.of(plan, tonight), plan.units());
     }

@@ -19,7 +19,8 @@ public final class ExitCode {
     /** A failure of the program in words: never a stack trace to the keeper. */
     public static String words(Throwable failure) {
         String message = failure.getMessage();
-        return "the program itself failed: " + (message == null ? failure.getClass().getSimpleName() : message)
+        return "the program itself failed: "
+                + (message == null ? failure.getClass().getSimpleName() : message)
                 + "\nYour files are as they were. Please report this with the command you typed and your plan.";
     }
 }

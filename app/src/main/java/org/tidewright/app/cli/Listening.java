@@ -65,7 +65,8 @@ final class Listening {
 
     /** Says where the pages are, then waits until the program is stopped. */
     void untilStopped(WebServer server, String startTime, CommandLine line) {
-        line.getOut().println("The pages are at http://" + shownAddress() + ":" + server.port() + "/  (stop with Ctrl-C)");
+        line.getOut()
+                .println("The pages are at http://" + shownAddress() + ":" + server.port() + "/  (stop with Ctrl-C)");
         line.getOut().println(startTime);
         line.getOut().flush();
         try {

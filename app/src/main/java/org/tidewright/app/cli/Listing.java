@@ -14,7 +14,10 @@ final class Listing {
         prose.line("Where these numbers come from");
         for (Source source : sources) {
             String detail = source.detail().isEmpty() ? "" : ": " + source.detail();
-            prose.paragraph("  ", "    ", source.what() + ". " + sentenceCase(source.basis().words()) + detail + ".");
+            prose.paragraph(
+                    "  ",
+                    "    ",
+                    source.what() + ". " + sentenceCase(source.basis().words()) + detail + ".");
         }
         prose.blank();
     }

@@ -29,14 +29,18 @@ final class OutagePrint {
     /** The answer, every limit, what was assumed, and the sources. */
     static void whole(Prose prose, OutageReport report, UnitSystem told) {
         answer(prose, report, told);
-        prose.line(String.format(Locale.ROOT, "%-24s %-20s %-22s %s", "Quantity", "limit", "reached after", "of 100 draws"));
+        prose.line(String.format(
+                Locale.ROOT, "%-24s %-20s %-22s %s", "Quantity", "limit", "reached after", "of 100 draws"));
         for (Crossing crossing : report.crossings()) {
             Trace trace = report.traces().stream()
                     .filter(candidate -> candidate.id().equals(crossing.trace()))
                     .findFirst()
                     .orElseThrow();
             String limit = (crossing.limit().forbiddenBelow() ? "under " : "over ")
-                    + FigureText.of(Figure.exact(trace.measure(), crossing.limit().value()), told)
+                    + FigureText.of(
+                                    Figure.exact(
+                                            trace.measure(), crossing.limit().value()),
+                                    told)
                             .line()
                     + " " + crossing.limit().words();
             prose.line(String.format(
@@ -53,7 +57,8 @@ final class OutagePrint {
             prose.paragraph(
                     "  ",
                     "    ",
-                    assumption.name() + ": " + FigureText.of(assumption.figure(), told).line() + ". "
+                    assumption.name() + ": "
+                            + FigureText.of(assumption.figure(), told).line() + ". "
                             + assumption.basis().words() + ": " + assumption.detail() + ".");
         }
         prose.blank();

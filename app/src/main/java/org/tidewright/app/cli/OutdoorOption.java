@@ -58,8 +58,8 @@ final class OutdoorOption {
             throw new IllegalArgumentException(file + " cannot be read as CSV: " + unreadable.getMessage(), unreadable);
         }
         if (times.isEmpty()) {
-            throw new IllegalArgumentException(
-                    file + ": found no rows; expected the columns " + TIME + "," + TEMPERATURE + " and at least one row");
+            throw new IllegalArgumentException(file + ": found no rows; expected the columns " + TIME + ","
+                    + TEMPERATURE + " and at least one row");
         }
         try {
             return new Outdoors(
@@ -82,7 +82,7 @@ final class OutdoorOption {
         } catch (NumberFormatException noNumber) {
             // reported below, with its place
         }
-        throw new IllegalArgumentException(file + ":" + row.getStartingLineNumber() + ": " + column + ": found “" + text
-                + "”; expected a number");
+        throw new IllegalArgumentException(
+                file + ":" + row.getStartingLineNumber() + ": " + column + ": found “" + text + "”; expected a number");
     }
 }

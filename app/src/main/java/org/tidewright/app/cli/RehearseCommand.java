@@ -10,8 +10,8 @@ import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.text.PlanDocument;
-import org.tidewright.twin.rehearsal.Outdoors;
 import org.tidewright.twin.rehearsal.OutageOrder;
+import org.tidewright.twin.rehearsal.Outdoors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -79,13 +79,17 @@ public final class RehearseCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print one JSON object, numbers metric, units in the names")
     private boolean json;
 
-    @Option(names = "--units", paramLabel = "metric|us", description = "units of the sentences; the plan's own if not given")
+    @Option(
+            names = "--units",
+            paramLabel = "metric|us",
+            description = "units of the sentences; the plan's own if not given")
     private @Nullable UnitSystem units;
 
     @Override
     public Integer call() {
         OutageOrder order = order();
-        Optional<PlanDocument> document = PlanArgument.read(file, spec.commandLine().getErr());
+        Optional<PlanDocument> document =
+                PlanArgument.read(file, spec.commandLine().getErr());
         if (document.isEmpty()) {
             return ExitCode.INVALID;
         }

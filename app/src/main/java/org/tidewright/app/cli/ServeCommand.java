@@ -18,17 +18,15 @@ import picocli.CommandLine.Spec;
         name = "serve",
         mixinStandardHelpOptions = true,
         description = "Serves the pages for the systems in a folder, to this machine alone unless told otherwise.",
-        footer = {
-            "",
-            "Examples:",
-            "  tidewright serve",
-            "  tidewright serve --folder ~/reef --add my.yaml"
-        })
+        footer = {"", "Examples:", "  tidewright serve", "  tidewright serve --folder ~/reef --add my.yaml"})
 public final class ServeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Option(names = "--folder", paramLabel = "DIR", description = "folder of the systems (default: tidewright in your home)")
+    @Option(
+            names = "--folder",
+            paramLabel = "DIR",
+            description = "folder of the systems (default: tidewright in your home)")
     private Path folder = Path.of(System.getProperty("user.home", "."), "tidewright");
 
     @Option(names = "--add", paramLabel = "PLAN", description = "add a system from a plan file first")
@@ -41,7 +39,8 @@ public final class ServeCommand implements Callable<Integer> {
     public Integer call() {
         PlanFolder plans = new PlanFolder(folder);
         if (add != null) {
-            Optional<PlanDocument> document = PlanArgument.read(add, spec.commandLine().getErr());
+            Optional<PlanDocument> document =
+                    PlanArgument.read(add, spec.commandLine().getErr());
             if (document.isEmpty()) {
                 return ExitCode.INVALID;
             }
@@ -57,15 +56,16 @@ public final class ServeCommand implements Callable<Integer> {
         if (plans.ids().isEmpty()) {
             spec.commandLine()
                     .getErr()
-                    .println("tidewright: there is no system in " + folder
-                            + ". Add one: tidewright serve --folder " + folder + " --add my.yaml");
+                    .println("tidewright: there is no system in " + folder + ". Add one: tidewright serve --folder "
+                            + folder + " --add my.yaml");
             return ExitCode.INVALID;
         }
         Optional<WebServer> server = listening.start(plans, spec.commandLine());
         if (server.isEmpty()) {
             return ExitCode.INVALID;
         }
-        String startTime = StartTime.toFirstPage(listening.shownAddress(), server.get().port());
+        String startTime =
+                StartTime.toFirstPage(listening.shownAddress(), server.get().port());
         listening.untilStopped(server.get(), startTime, spec.commandLine());
         return ExitCode.HOLDS;
     }

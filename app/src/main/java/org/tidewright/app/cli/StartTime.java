@@ -27,7 +27,8 @@ final class StartTime {
             double seconds = (System.currentTimeMillis()
                             - ManagementFactory.getRuntimeMXBean().getStartTime())
                     / 1000.0;
-            return String.format(Locale.ROOT, "First page %.1f s after the program's start (status %d).", seconds, status);
+            return String.format(
+                    Locale.ROOT, "First page %.1f s after the program's start (status %d).", seconds, status);
         } catch (IOException unanswered) {
             return "The first page did not answer: " + unanswered.getMessage();
         }

@@ -13,7 +13,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "tidy",
         mixinStandardHelpOptions = true,
-        description = "Prints a plan with its keys in their usual order and its numbers in one spelling, comments kept.",
+        description =
+                "Prints a plan with its keys in their usual order and its numbers in one spelling, comments kept.",
         footer = {"", "Example:", "  tidewright tidy my.yaml > tidied.yaml"})
 public final class TidyCommand implements Callable<Integer> {
     @Spec
@@ -24,7 +25,8 @@ public final class TidyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<PlanDocument> document = PlanArgument.read(file, spec.commandLine().getErr());
+        Optional<PlanDocument> document =
+                PlanArgument.read(file, spec.commandLine().getErr());
         if (document.isEmpty()) {
             return ExitCode.INVALID;
         }

@@ -12,8 +12,8 @@ import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.rehearsal.WaterMovement;
-import org.tidewright.twin.rehearsal.WaterMovement.Place;
 import org.tidewright.twin.rehearsal.WaterMovement.Vessel;
+import org.tidewright.twin.tank.Place;
 import org.tidewright.web.drawing.WaterKeys;
 
 /**

@@ -16,8 +16,8 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
+import org.tidewright.husbandry.limit.Limit;
 import org.tidewright.husbandry.rehearsal.Crossing;
-import org.tidewright.husbandry.rehearsal.Limit;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.Trace;
 import org.tidewright.husbandry.rehearsal.WaterReport;
@@ -26,6 +26,7 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
+import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.twin.rehearsal.WaterMovement;
 
@@ -275,16 +276,13 @@ public final class HandMadeDesk implements Desk {
     }
 
     private static final List<Source> SOURCES = List.of(
-            new Source("a", "Glass, crest, pipes, sump.", Source.Basis.YOUR_PLAN, "measured by you, ± 3 mm"),
+            new Source("a", "Glass, crest, pipes, sump.", Basis.YOUR_PLAN, "measured by you, ± 3 mm"),
             new Source(
-                    "b",
-                    "Weir flow, coefficient 0.60 ± 0.03.",
-                    Source.Basis.PUBLISHED,
-                    "open-channel hydraulics handbooks"),
-            new Source("c", "Heat loss 22 ± 3 W/K.", Source.Basis.COMPUTED, "from the panes and the room"),
-            new Source("d", "Room to spare after a power cut.", Source.Basis.COMMON_PRACTICE, "change it in the plan"),
-            new Source("e", "Breathing of animals and bacteria.", Source.Basis.FROM_MEMORY, ""),
-            new Source("f", "Limits 22 °C and 4 mg/L.", Source.Basis.COMMON_PRACTICE, "change them in the plan"));
+                    "b", "Weir flow, coefficient 0.60 ± 0.03.", Basis.PUBLISHED, "open-channel hydraulics handbooks"),
+            new Source("c", "Heat loss 22 ± 3 W/K.", Basis.COMPUTED, "from the panes and the room"),
+            new Source("d", "Room to spare after a power cut.", Basis.COMMON_PRACTICE, "change it in the plan"),
+            new Source("e", "Breathing of animals and bacteria.", Basis.FROM_MEMORY, ""),
+            new Source("f", "Limits 22 °C and 4 mg/L.", Basis.COMMON_PRACTICE, "change them in the plan"));
 
     private static final List<String> CAUTIONS = List.of(
             "Never test this by pulling plugs with wet hands or from a wet floor. Switch off at the wall; every socket near"
