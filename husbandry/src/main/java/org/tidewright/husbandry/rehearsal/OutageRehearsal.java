@@ -45,6 +45,12 @@ public final class OutageRehearsal {
         return new OutageRehearsal(plan, order).report();
     }
 
+    /** The first minutes alone, which take no draws. */
+    public static WaterReport water(Plan plan, OutageOrder order) {
+        DrainDownStudy study = plan.hasSump() ? DrainDownStudy.of(plan, order.airHolesClear(), false) : null;
+        return WaterWords.report(study, order, new Sources());
+    }
+
     private OutageRehearsal(Plan plan, OutageOrder order) {
         this.plan = plan;
         this.order = order;

@@ -20,4 +20,9 @@ public record OutageOrder(@Unit("h") double hours, Outdoors outdoors, boolean ai
                     + " h cannot be rehearsed; it must last more than 0 and at most " + LONGEST + " h");
         }
     }
+
+    /** The same with the air holes clear or blocked. */
+    public OutageOrder withAirHolesClear(boolean clear) {
+        return new OutageOrder(hours, outdoors, clear, backupUsed);
+    }
 }

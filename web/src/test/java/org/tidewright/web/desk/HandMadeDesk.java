@@ -28,6 +28,8 @@ import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.rehearsal.Band;
+import org.tidewright.twin.rehearsal.OutageOrder;
+import org.tidewright.twin.rehearsal.Outdoors;
 import org.tidewright.twin.rehearsal.WaterMovement;
 
 /** A desk over the example plans with invented, plausible numbers, so that pages can be seen and tested alone. */
@@ -82,7 +84,7 @@ public final class HandMadeDesk implements Desk {
 
     @Override
     public OutageOrder usualOrder(Plan plan) {
-        return new OutageOrder(24, 5, false, false, false);
+        return new OutageOrder(24, Outdoors.constant(5), true, false);
     }
 
     @Override
@@ -95,7 +97,7 @@ public final class HandMadeDesk implements Desk {
         if (!plan.hasSump()) {
             return new WaterReport(null, new double[0], null, true, Sentence.of("Nothing can fall back."));
         }
-        WaterMovement movement = HandMadeWater.powerCut(plan, order.airHolesBlocked());
+        WaterMovement movement = HandMadeWater.powerCut(plan, !order.airHolesClear());
         double[] room = room(plan, movement);
         double left = room[room.length - 1];
         boolean dry = left >= 0;
@@ -185,7 +187,7 @@ public final class HandMadeDesk implements Desk {
                         "The battery feeds the air pump for ",
                         Figure.between(Measure.DURATION, 19 * 3600, 17 * 3600, 22 * 3600),
                         ". Without it oxygen falls about twice as fast."));
-        return new OutageReport(plan, lead, water, traces, crossings, remarks, SOURCES, CAUTIONS);
+        return new OutageReport(plan, order, lead, water, traces, crossings, remarks, List.of(), SOURCES, CAUTIONS);
     }
 
     private static Crossing crossing(String trace, Limit limit, double[] time, double[][] bands, double share) {

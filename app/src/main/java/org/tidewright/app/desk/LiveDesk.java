@@ -1,0 +1,114 @@
+package org.tidewright.app.desk;
+
+import java.util.List;
+import java.util.Optional;
+import org.tidewright.app.plans.PlanFolder;
+import org.tidewright.husbandry.advice.Report;
+import org.tidewright.husbandry.check.PlanChecks;
+import org.tidewright.husbandry.rehearsal.OutageRehearsal;
+import org.tidewright.husbandry.rehearsal.OutageReport;
+import org.tidewright.husbandry.rehearsal.WaterReport;
+import org.tidewright.husbandry.water.SystemWater;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.text.PlanReading;
+import org.tidewright.plan.text.PlanText;
+import org.tidewright.twin.rehearsal.OutageOrder;
+import org.tidewright.twin.rehearsal.Outdoors;
+import org.tidewright.twin.rehearsal.WaterMovement;
+import org.tidewright.web.desk.Desk;
+import org.tidewright.web.desk.SaveResult;
+import org.tidewright.web.desk.SystemEntry;
+import org.tidewright.web.desk.SystemView;
+
+/** Answers the pages from the folder of plans, and remembers what was computed for a plan as it stands. */
+public final class LiveDesk implements Desk {
+    private static final double NIGHT_AND_DAY = 24;
+    private static final double FREEZING = 0;
+
+    private final PlanFolder plans;
+    private final Memory<String, SystemView> views = new Memory<>(40);
+    private final Memory<Plan, Report> reports = new Memory<>(40);
+    private final Memory<Rehearsed, OutageReport> outages = new Memory<>(20);
+    private final Memory<Rehearsed, WaterReport> waters = new Memory<>(40);
+    private final Memory<Plan, WaterMovement> runnings = new Memory<>(40);
+
+    /** What a rehearsal depends on. */
+    private record Rehearsed(Plan plan, String order) {
+        static Rehearsed of(Plan plan, OutageOrder order) {
+            return new Rehearsed(
+                    plan,
+                    order.hours() + " " + order.outdoors().temperature()[0] + " " + order.airHolesClear() + " "
+                            + order.backupUsed());
+        }
+    }
+
+    public LiveDesk(PlanFolder plans) {
+        this.plans = plans;
+    }
+
+    @Override
+    public List<SystemEntry> systems() {
+        return plans.ids().stream()
+                .flatMap(id -> system(id).stream())
+                .map(SystemView::entry)
+                .toList();
+    }
+
+    @Override
+    public Optional<SystemView> system(String id) {
+        return plans.newest(id).flatMap(this::view);
+    }
+
+    /** A file in the folder that was changed by hand and is no plan any more is not shown as one. */
+    private Optional<SystemView> view(PlanFolder.Kept kept) {
+        if (!(PlanText.read(kept.text()) instanceof PlanReading.Sound sound)) {
+            return Optional.empty();
+        }
+        return Optional.of(views.get(kept.id() + " " + kept.revision() + " " + kept.text(), key -> {
+            Plan plan = sound.plan();
+            SystemEntry entry =
+                    new SystemEntry(kept.id(), plan.name(), SystemWater.volume(plan), kept.revision(), plan.units());
+            return new SystemView(entry, plan, kept.text());
+        }));
+    }
+
+    @Override
+    public Report checks(Plan plan) {
+        return reports.get(plan, PlanChecks::of);
+    }
+
+    @Override
+    public OutageOrder usualOrder(Plan plan) {
+        return new OutageOrder(NIGHT_AND_DAY, Outdoors.constant(FREEZING), true, true);
+    }
+
+    @Override
+    public OutageReport rehearse(Plan plan, OutageOrder order) {
+        return outages.get(Rehearsed.of(plan, order), key -> OutageRehearsal.of(plan, order));
+    }
+
+    @Override
+    public WaterReport waterAfter(Plan plan, OutageOrder order) {
+        return waters.get(Rehearsed.of(plan, order), key -> OutageRehearsal.water(plan, order));
+    }
+
+    @Override
+    public WaterMovement running(Plan plan) {
+        return runnings.get(plan, SystemWater::running);
+    }
+
+    @Override
+    public SaveResult save(String id, int basedOnRevision, String text) {
+        PlanReading reading = PlanText.read(text);
+        if (reading instanceof PlanReading.Faulty faulty) {
+            return new SaveResult.Faulty(faulty.faults());
+        }
+        Optional<Integer> kept = plans.keep(id, basedOnRevision, text);
+        if (kept.isPresent()) {
+            return new SaveResult.Saved(kept.get());
+        }
+        PlanFolder.Kept standing = plans.newest(id)
+                .orElseThrow(() -> new IllegalStateException("the system " + id + " is no longer in " + plans.root()));
+        return new SaveResult.Conflict(standing.revision(), standing.text());
+    }
+}
