@@ -95,7 +95,9 @@ public final class RehearseCommand implements Callable<Integer> {
         }
         Plan plan = document.get().plan();
         UnitSystem told = units == null ? plan.units() : units;
-        OutageReport report = OutageRehearsal.of(plan, order);
+        OutageReport report = switch (event) {
+            case OUTAGE -> OutageRehearsal.of(plan, order);
+        };
         if (json) {
             spec.commandLine().getOut().println(OutageJson.text(report, told));
         } else {
