@@ -3,11 +3,8 @@ package org.tidewright.numerics.root;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.DoubleUnaryOperator;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+import org.tidewright.testkit.SeededCases;
 
 /** Whatever the function, the answer lies within the tolerance of its one change of sign, and in time. */
 class BracketedPropertyTest {
@@ -29,35 +26,39 @@ class BracketedPropertyTest {
         };
     }
 
-    @Property(tries = 2000)
-    void rootLiesWithinTheToleranceAndTheBoundOnEvaluationsHolds(
-            @ForAll @IntRange(max = 9) int kind,
-            @ForAll @DoubleRange(min = -1, max = 1) @Scale(8) double at,
-            @ForAll @DoubleRange(min = 1e-6, max = 2) @Scale(8) double below,
-            @ForAll @DoubleRange(min = 1e-6, max = 2) @Scale(8) double above) {
-        int[] count = new int[1];
-        DoubleUnaryOperator f = x -> {
-            count[0]++;
-            return shape(kind, x - at);
-        };
-        double root = Bracketed.root(f, at - below, at + above, TOLERANCE);
-        boolean flat = shape(kind, root - at) == 0;
-        assertThat(flat || Math.abs(root - at) <= TOLERANCE).isTrue();
-        // Oliveira and Takahashi 2021, theorem 2.1, and the two ends.
-        assertThat(count[0]).isLessThanOrEqualTo(bisections(below + above) + 1 + 2);
+    @Test
+    void rootLiesWithinTheToleranceAndTheBoundOnEvaluationsHolds() {
+        SeededCases.check(2000, draw -> {
+            int kind = draw.whole(0, 9);
+            double at = draw.between(-1, 1);
+            double below = draw.between(1e-6, 2);
+            double above = draw.between(1e-6, 2);
+            int[] count = new int[1];
+            DoubleUnaryOperator f = x -> {
+                count[0]++;
+                return shape(kind, x - at);
+            };
+            double root = Bracketed.root(f, at - below, at + above, TOLERANCE);
+            boolean flat = shape(kind, root - at) == 0;
+            assertThat(flat || Math.abs(root - at) <= TOLERANCE).isTrue();
+            // Oliveira and Takahashi 2021, theorem 2.1, and the two ends.
+            assertThat(count[0]).isLessThanOrEqualTo(bisections(below + above) + 1 + 2);
+        });
     }
 
-    @Property(tries = 2000)
-    void pastLiesBeyondTheChangeOfSignAndWithinTheTolerance(
-            @ForAll @IntRange(max = 9) int kind,
-            @ForAll @DoubleRange(min = -1, max = 1) @Scale(8) double at,
-            @ForAll @DoubleRange(min = 1e-6, max = 2) @Scale(8) double below,
-            @ForAll @DoubleRange(min = 1e-6, max = 2) @Scale(8) double above) {
-        DoubleUnaryOperator f = x -> shape(kind, x - at);
-        double past = Bracketed.past(f, at - below, at + above, TOLERANCE);
-        assertThat(f.applyAsDouble(past)).isPositive();
-        double near = Math.max(at - below, past - TOLERANCE);
-        assertThat(f.applyAsDouble(Math.nextDown(near))).isLessThanOrEqualTo(0);
+    @Test
+    void pastLiesBeyondTheChangeOfSignAndWithinTheTolerance() {
+        SeededCases.check(2000, draw -> {
+            int kind = draw.whole(0, 9);
+            double at = draw.between(-1, 1);
+            double below = draw.between(1e-6, 2);
+            double above = draw.between(1e-6, 2);
+            DoubleUnaryOperator f = x -> shape(kind, x - at);
+            double past = Bracketed.past(f, at - below, at + above, TOLERANCE);
+            assertThat(f.applyAsDouble(past)).isPositive();
+            double near = Math.max(at - below, past - TOLERANCE);
+            assertThat(f.applyAsDouble(Math.nextDown(near))).isLessThanOrEqualTo(0);
+        });
     }
 
     private static int bisections(double width) {

@@ -4,12 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Scale;
-import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import org.tidewright.testkit.Draw;
+import org.tidewright.testkit.SeededCases;
 
 class QuantilesPropertyTest {
     /** The definition read literally: straight lines between the points ((k - 1/3) / (n + 1/3), k-th smallest). */
@@ -47,40 +44,50 @@ class QuantilesPropertyTest {
         return (k - 1.0 / 3) / (n + 1.0 / 3);
     }
 
-    @Property
-    void quantilesAreThoseOfTheDefinition(
-            @ForAll @Size(min = 1, max = 40) List<@DoubleRange(min = -100, max = 100) Double> sample,
-            @ForAll @DoubleRange(max = 1) @Scale(6) double probability) {
-        double[] values = array(sample);
-        assertThat(Quantiles.quantile(values, probability)).isCloseTo(byDefinition(values, probability), within(1e-10));
+    @Test
+    void quantilesAreThoseOfTheDefinition() {
+        SeededCases.check(draw -> {
+            double[] values = array(sample(draw));
+            double probability = draw.between(0, 1);
+            assertThat(Quantiles.quantile(values, probability))
+                    .isCloseTo(byDefinition(values, probability), within(1e-10));
+        });
     }
 
-    @Property
-    void quantilesRiseWithTheProbabilityAndStayWithinTheSample(
-            @ForAll @Size(min = 1, max = 40) List<@DoubleRange(min = -100, max = 100) Double> sample,
-            @ForAll @DoubleRange(max = 1) @Scale(6) double one,
-            @ForAll @DoubleRange(max = 1) @Scale(6) double other) {
-        Quantiles quantiles = Quantiles.of(array(sample));
-        double lower = quantiles.at(Math.min(one, other));
-        double upper = quantiles.at(Math.max(one, other));
-        assertThat(lower).isLessThanOrEqualTo(upper + 1e-12);
-        assertThat(lower).isGreaterThanOrEqualTo(quantiles.at(0));
-        assertThat(upper).isLessThanOrEqualTo(quantiles.at(1));
-        assertThat(sample).contains(quantiles.at(0), quantiles.at(1));
+    @Test
+    void quantilesRiseWithTheProbabilityAndStayWithinTheSample() {
+        SeededCases.check(draw -> {
+            List<Double> sample = sample(draw);
+            double one = draw.between(0, 1);
+            double other = draw.between(0, 1);
+            Quantiles quantiles = Quantiles.of(array(sample));
+            double lower = quantiles.at(Math.min(one, other));
+            double upper = quantiles.at(Math.max(one, other));
+            assertThat(lower).isLessThanOrEqualTo(upper + 1e-12);
+            assertThat(lower).isGreaterThanOrEqualTo(quantiles.at(0));
+            assertThat(upper).isLessThanOrEqualTo(quantiles.at(1));
+            assertThat(sample).contains(quantiles.at(0), quantiles.at(1));
+        });
     }
 
-    @Property
-    void neversMakeAQuantileInfiniteJustWhenItReachesThem(
-            @ForAll @IntRange(min = 1, max = 60) int finite,
-            @ForAll @IntRange(min = 1, max = 60) int nevers,
-            @ForAll @IntRange(max = 1000) int thousandths) {
-        double[] values = new double[finite + nevers];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = i < finite ? i : Double.POSITIVE_INFINITY;
-        }
-        // In whole numbers, 3000 times the position n p + (p + 1) / 3: beyond the last finite rank, or not.
-        long position = 3L * values.length * thousandths + thousandths + 1000;
-        assertThat(Double.isInfinite(Quantiles.quantile(values, thousandths / 1000.0)))
-                .isEqualTo(position > 3000L * finite);
+    @Test
+    void neversMakeAQuantileInfiniteJustWhenItReachesThem() {
+        SeededCases.check(draw -> {
+            int finite = draw.whole(1, 60);
+            int nevers = draw.whole(1, 60);
+            int thousandths = draw.whole(0, 1000);
+            double[] values = new double[finite + nevers];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = i < finite ? i : Double.POSITIVE_INFINITY;
+            }
+            // In whole numbers, 3000 times the position n p + (p + 1) / 3: beyond the last finite rank, or not.
+            long position = 3L * values.length * thousandths + thousandths + 1000;
+            assertThat(Double.isInfinite(Quantiles.quantile(values, thousandths / 1000.0)))
+                    .isEqualTo(position > 3000L * finite);
+        });
+    }
+
+    private static List<Double> sample(Draw draw) {
+        return draw.list(1, 40, value -> value.between(-100, 100));
     }
 }

@@ -56,7 +56,8 @@ public final class PlanSchema {
         return schema;
     }
 
-    private static boolean isRequired(RecordComponent component, Entry entry) {
+    /** Whether a key must stand in the file: lists and counts may be left out for none, if none is allowed. */
+    static boolean isRequired(RecordComponent component, Entry entry) {
         boolean mayBeEmpty =
                 component.getType() == Map.class || (component.getType() == List.class && entry.least() < 1);
         return !mayBeEmpty && !component.getAnnotatedType().isAnnotationPresent(Nullable.class);

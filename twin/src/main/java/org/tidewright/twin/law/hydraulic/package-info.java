@@ -1,5 +1,5 @@
 /**
- * Laws of water in vessels and pipes: weirs, pipe friction, fittings, pumps, manifolds, drains, siphons and what runs
+ * Laws of water in vessels and pipes: weirs, pipe friction, local losses, pumps, manifolds, drains, siphons and what runs
  * back when the power fails. Pure functions and small immutable records on plain SI numbers; heights are upward, heads
  * over a crest from the crest.
  *

@@ -3,50 +3,47 @@ package org.tidewright.twin.law.hydraulic;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+import org.tidewright.testkit.Draw;
+import org.tidewright.testkit.SeededCases;
 
 class PipeRunPropertyTest {
-    @Property(tries = 5000)
-    void headLossOfTheFlowIsTheHeadThatDrivesIt(
-            @ForAll("runs") PipeRun run,
-            @ForAll @Scale(9) @DoubleRange(min = -9, max = 1) double logHead,
-            @ForAll @Scale(9) @DoubleRange(min = 0.8e-6, max = 1.8e-6) double viscosity) {
-        double head = Math.pow(10, logHead);
-        double flow = run.flow(head, viscosity);
-        assertThat(run.headLoss(flow, viscosity)).isCloseTo(head, within(1e-10 * head));
+    @Test
+    void headLossOfTheFlowIsTheHeadThatDrivesIt() {
+        SeededCases.check(5000, draw -> {
+            PipeRun run = run(draw);
+            double head = Math.pow(10, draw.between(-9, 1));
+            double viscosity = draw.between(0.8e-6, 1.8e-6);
+            double flow = run.flow(head, viscosity);
+            assertThat(run.headLoss(flow, viscosity)).isCloseTo(head, within(1e-10 * head));
+        });
     }
 
-    @Property
-    void flowRisesWithHead(
-            @ForAll("runs") PipeRun run,
-            @ForAll @Scale(9) @DoubleRange(min = -6, max = 1) double logHead,
-            @ForAll @Scale(9) @DoubleRange(min = 1.001, max = 10) double ratio) {
-        double head = Math.pow(10, logHead);
-        assertThat(run.flow(ratio * head, 1e-6)).isGreaterThan(run.flow(head, 1e-6));
+    @Test
+    void flowRisesWithHead() {
+        SeededCases.check(draw -> {
+            PipeRun run = run(draw);
+            double head = Math.pow(10, draw.between(-6, 1));
+            assertThat(run.flow(draw.between(1.001, 10) * head, 1e-6)).isGreaterThan(run.flow(head, 1e-6));
+        });
     }
 
-    @Property
-    void backwardIsTheMirrorOfForward(
-            @ForAll("runs") PipeRun run, @ForAll @Scale(9) @DoubleRange(min = 1e-4, max = 5) double head) {
-        assertThat(run.flow(-head, 1e-6)).isEqualTo(-run.flow(head, 1e-6));
-        assertThat(run.headLoss(-1e-4, 1e-6)).isEqualTo(-run.headLoss(1e-4, 1e-6));
+    @Test
+    void backwardIsTheMirrorOfForward() {
+        SeededCases.check(draw -> {
+            PipeRun run = run(draw);
+            double head = draw.between(1e-4, 5);
+            assertThat(run.flow(-head, 1e-6)).isEqualTo(-run.flow(head, 1e-6));
+            assertThat(run.headLoss(-1e-4, 1e-6)).isEqualTo(-run.headLoss(1e-4, 1e-6));
+        });
     }
 
-    @Provide
-    Arbitrary<PipeRun> runs() {
-        return Combinators.combine(
-                        Arbitraries.doubles().between(0.004, 0.060).ofScale(9),
-                        Arbitraries.doubles().between(0.05, 20).ofScale(9),
-                        Arbitraries.doubles().between(0, 300e-6).ofScale(9),
-                        Arbitraries.doubles().between(0, 1000).ofScale(9),
-                        Arbitraries.doubles().between(1, 3).ofScale(9))
-                .as(PipeRun::new);
+    private static PipeRun run(Draw draw) {
+        return new PipeRun(
+                draw.between(0.004, 0.060),
+                draw.between(0.05, 20),
+                draw.between(0, 300e-6),
+                draw.between(0, 1000),
+                draw.between(1, 3));
     }
 }
