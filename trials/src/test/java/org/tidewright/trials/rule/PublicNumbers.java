@@ -186,7 +186,8 @@ final class PublicNumbers {
         }
 
         private boolean is(AnnotationTree annotation, String simpleName) {
-            return annotation.getAnnotationType().toString().equals(simpleName);
+            String written = annotation.getAnnotationType().toString();
+            return written.substring(written.lastIndexOf('.') + 1).equals(simpleName);
         }
 
         private Set<String> typeTags() {
