@@ -6,6 +6,7 @@ import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.WaterMovement;
 
 /** What the pages ask for. Calls may come from several threads at once. */

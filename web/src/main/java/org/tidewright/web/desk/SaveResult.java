@@ -1,7 +1,7 @@
 package org.tidewright.web.desk;
 
 import java.util.List;
-import org.tidewright.plan.text.Fault;
+import org.tidewright.plan.fault.Fault;
 
 /** What came of saving a plan. */
 public sealed interface SaveResult {

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Overflow;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.twin.mechanism.water.WaterWay;
 import org.tidewright.twin.rehearsal.WaterMovement;
 import org.tidewright.twin.rehearsal.WaterMovement.Stream;
-import org.tidewright.twin.rehearsal.WaterMovement.StreamKind;
 import org.tidewright.twin.rehearsal.WaterMovement.Vessel;
 
 /** The short names by which drawing, script and samples call the same water and the same pipe. */
@@ -90,24 +90,24 @@ public final class WaterKeys {
     }
 
     /** +1 where a stream runs in this pipe the usual way, −1 against it, else 0. */
-    private static int share(StreamKind kind, String from, String to, String key) {
+    private static int share(WaterWay.Kind kind, String from, String to, String key) {
         if (key.equals(PipeRoutes.RETURN)) {
-            return kind == StreamKind.RETURN && to.equals(DISPLAY)
+            return kind == WaterWay.Kind.RETURN && to.equals(DISPLAY)
                     ? 1
-                    : kind == StreamKind.BACK_SIPHON && from.equals(DISPLAY) ? -1 : 0;
+                    : kind == WaterWay.Kind.BACK_SIPHON && from.equals(DISPLAY) ? -1 : 0;
         } else if (key.equals(PipeRoutes.FEED)) {
-            return kind == StreamKind.RETURN && to.equals(REFUGIUM)
+            return kind == WaterWay.Kind.RETURN && to.equals(REFUGIUM)
                     ? 1
-                    : kind == StreamKind.BACK_SIPHON && from.equals(REFUGIUM) ? -1 : 0;
+                    : kind == WaterWay.Kind.BACK_SIPHON && from.equals(REFUGIUM) ? -1 : 0;
         } else if (key.equals(PipeRoutes.REFUGIUM_OVERFLOW)) {
-            return (kind == StreamKind.WEIR || kind == StreamKind.DRAIN) && from.equals(REFUGIUM) ? 1 : 0;
+            return (kind == WaterWay.Kind.WEIR || kind == WaterWay.Kind.DRAIN) && from.equals(REFUGIUM) ? 1 : 0;
         } else if (key.equals(WEIR)) {
-            return kind == StreamKind.WEIR && from.equals(DISPLAY) ? 1 : 0;
+            return kind == WaterWay.Kind.WEIR && from.equals(DISPLAY) ? 1 : 0;
         } else if (key.startsWith("drain-")) {
-            return kind == StreamKind.DRAIN && from.equals(BOX) ? 1 : 0;
+            return kind == WaterWay.Kind.DRAIN && from.equals(BOX) ? 1 : 0;
         } else if (key.startsWith("baffle-")) {
             int index = Integer.parseInt(key.substring("baffle-".length()));
-            if (kind != StreamKind.BAFFLE) {
+            if (kind != WaterWay.Kind.BAFFLE) {
                 return 0;
             }
             return from.equals(section(index)) && to.equals(section(index + 1))

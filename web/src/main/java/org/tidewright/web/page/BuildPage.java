@@ -13,9 +13,9 @@ import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.WaterMovement;
 import org.tidewright.web.desk.Desk;
-import org.tidewright.web.desk.OutageOrder;
 import org.tidewright.web.desk.SystemView;
 import org.tidewright.web.drawing.SectionDrawing;
 import org.tidewright.web.drawing.WaterScript;
@@ -88,7 +88,7 @@ public record BuildPage(
     }
 
     private static List<Rest> rests(Desk desk, Plan plan) {
-        OutageOrder order = desk.usualOrder(plan).withAirHolesBlocked(false);
+        OutageOrder order = withAirHoles(desk.usualOrder(plan), true);
         WaterReport cut = desk.waterAfter(plan, order);
         WaterMovement movement = cut.movement();
         if (movement == null) {
@@ -100,13 +100,17 @@ public record BuildPage(
         rests.add(new Rest("running", "running", movement, 0, room));
         rests.add(new Rest("cut", "after a power cut", movement, last, cut.room()));
         if (hasAirHole(plan)) {
-            WaterReport blocked = desk.waterAfter(plan, order.withAirHolesBlocked(true));
+            WaterReport blocked = desk.waterAfter(plan, withAirHoles(order, false));
             WaterMovement worse = blocked.movement();
             if (worse != null) {
                 rests.add(new Rest("blocked", "cut, air hole blocked", worse, worse.time().length - 1, blocked.room()));
             }
         }
         return rests;
+    }
+
+    private static OutageOrder withAirHoles(OutageOrder order, boolean clear) {
+        return new OutageOrder(order.hours(), order.outdoors(), clear, order.backupUsed());
     }
 
     static boolean hasAirHole(Plan plan) {

@@ -6,7 +6,7 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.rehearsal.WaterMovement;
-import org.tidewright.twin.rehearsal.WaterMovement.Place;
+import org.tidewright.twin.tank.Place;
 
 /** The drawing's figures in a line under it, for narrow screens where its labels are left out. */
 final class Keys {

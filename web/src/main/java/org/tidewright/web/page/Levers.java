@@ -6,7 +6,8 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.plan.model.Backup;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
-import org.tidewright.web.desk.OutageOrder;
+import org.tidewright.twin.rehearsal.OutageOrder;
+import org.tidewright.twin.rehearsal.Outdoors;
 
 /**
  * The levers of a rehearsal: what was asked, what of it can be, and what is wrong with the rest. What cannot be is shown
@@ -31,6 +32,16 @@ public record Levers(
         @Nullable String backup,
         boolean backupUsed) {
 
+    /** Shortest and longest cut a page rehearses, hours. */
+    private static final double SHORTEST = 1;
+
+    private static final double LONGEST = 168;
+
+    /** Weather a page rehearses, °C. */
+    private static final double COLDEST = -40;
+
+    private static final double WARMEST = 50;
+
     /** The values of a query, null where it has none. */
     public interface Query {
         @Nullable
@@ -44,33 +55,33 @@ public record Levers(
 
         String hoursText = query.get("hours");
         Double hoursAsked = number(hoursText);
-        boolean hoursFit =
-                hoursAsked != null && hoursAsked >= OutageOrder.SHORTEST && hoursAsked <= OutageOrder.LONGEST;
+        boolean hoursFit = hoursAsked != null && hoursAsked >= SHORTEST && hoursAsked <= LONGEST;
         double hours = hoursFit && hoursAsked != null ? hoursAsked : usual.hours();
 
+        double usualOutdoor = usual.outdoors().temperature()[0];
         String outdoorText = query.get(name);
         Double outdoorAsked = number(outdoorText);
-        double asked = outdoorAsked == null ? usual.outdoor() : (outdoorAsked - degree.zero()) / degree.factor();
-        boolean outdoorFit = asked >= OutageOrder.COLDEST && asked <= OutageOrder.WARMEST;
-        double outdoor = outdoorFit ? asked : usual.outdoor();
+        double asked = outdoorAsked == null ? usualOutdoor : (outdoorAsked - degree.zero()) / degree.factor();
+        boolean outdoorFit = asked >= COLDEST && asked <= WARMEST;
+        double outdoor = outdoorFit ? asked : usualOutdoor;
 
         boolean hole = BuildPage.hasAirHole(plan);
-        boolean blocked = hole && chosen(query, "hole", "blocked", usual.airHolesBlocked());
+        boolean blocked = hole && chosen(query, "hole", "blocked", !usual.airHolesClear());
         boolean used = plan.backup() != null && chosen(query, "backup", "yes", usual.backupUsed());
         return new Levers(
-                new OutageOrder(hours, outdoor, blocked, usual.checkValveWorks(), used),
+                new OutageOrder(hours, Outdoors.constant(outdoor), !blocked, used),
                 hoursText == null || hoursText.isBlank() ? plain(usual.hours()) : hoursText,
                 hoursText == null || hoursText.isBlank() || hoursFit
                         ? null
                         : "from 1 to 168 hours; shown for " + plain(usual.hours()),
-                outdoorText == null || outdoorText.isBlank() ? plain(degree.shown(usual.outdoor())) : outdoorText,
+                outdoorText == null || outdoorText.isBlank() ? plain(degree.shown(usualOutdoor)) : outdoorText,
                 name,
                 degree.symbol(),
                 outdoorText == null || outdoorText.isBlank() || (outdoorAsked != null && outdoorFit)
                         ? null
-                        : "from " + plain(degree.shown(OutageOrder.COLDEST)) + " to "
-                                + plain(degree.shown(OutageOrder.WARMEST)) + "; shown for "
-                                + plain(degree.shown(usual.outdoor())),
+                        : "from " + plain(degree.shown(COLDEST)) + " to "
+                                + plain(degree.shown(WARMEST)) + "; shown for "
+                                + plain(degree.shown(usualOutdoor)),
                 hole,
                 blocked,
                 plan.backup() == null ? null : words(plan.backup()),

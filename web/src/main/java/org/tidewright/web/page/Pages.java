@@ -6,7 +6,7 @@ import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.tidewright.plan.text.Fault;
+import org.tidewright.plan.fault.Fault;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemEntry;
 import org.tidewright.web.desk.SystemView;

@@ -3,7 +3,7 @@ package org.tidewright.web.page;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.tidewright.plan.text.Fault;
+import org.tidewright.plan.fault.Fault;
 import org.tidewright.web.desk.SystemView;
 
 /**

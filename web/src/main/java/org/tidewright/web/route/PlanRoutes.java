@@ -7,7 +7,7 @@ import io.javalin.http.HttpStatus;
 import java.io.StringWriter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.tidewright.plan.text.Fault;
+import org.tidewright.plan.fault.Fault;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
 import org.tidewright.web.desk.Desk;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.NullUnmarked;
+import org.tidewright.husbandry.advice.Assumption;
 import org.tidewright.husbandry.advice.Check;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Holding;
@@ -16,8 +17,8 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
+import org.tidewright.husbandry.limit.Limit;
 import org.tidewright.husbandry.rehearsal.Crossing;
-import org.tidewright.husbandry.rehearsal.Limit;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.Trace;
 import org.tidewright.husbandry.rehearsal.WaterReport;
@@ -26,7 +27,10 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
+import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.rehearsal.Band;
+import org.tidewright.twin.rehearsal.OutageOrder;
+import org.tidewright.twin.rehearsal.Outdoors;
 import org.tidewright.twin.rehearsal.WaterMovement;
 
 /** A desk over the example plans with invented, plausible numbers, so that pages can be seen and tested alone. */
@@ -81,7 +85,7 @@ public final class HandMadeDesk implements Desk {
 
     @Override
     public OutageOrder usualOrder(Plan plan) {
-        return new OutageOrder(24, 5, false, false, false);
+        return new OutageOrder(24, Outdoors.constant(5), true, false);
     }
 
     @Override
@@ -94,7 +98,7 @@ public final class HandMadeDesk implements Desk {
         if (!plan.hasSump()) {
             return new WaterReport(null, new double[0], null, true, Sentence.of("Nothing can fall back."));
         }
-        WaterMovement movement = HandMadeWater.powerCut(plan, order.airHolesBlocked());
+        WaterMovement movement = HandMadeWater.powerCut(plan, !order.airHolesClear());
         double[] room = room(plan, movement);
         double left = room[room.length - 1];
         boolean dry = left >= 0;
@@ -184,7 +188,18 @@ public final class HandMadeDesk implements Desk {
                         "The battery feeds the air pump for ",
                         Figure.between(Measure.DURATION, 19 * 3600, 17 * 3600, 22 * 3600),
                         ". Without it oxygen falls about twice as fast."));
-        return new OutageReport(plan, lead, water, traces, crossings, remarks, SOURCES, CAUTIONS);
+        List<Assumption> assumptions = List.of(
+                new Assumption(
+                        "heat loss of the display",
+                        Figure.between(Measure.CONDUCTANCE, 22, 18, 26),
+                        Basis.COMPUTED,
+                        "from the panes and the room"),
+                new Assumption(
+                        "oxygen taken up through the surface",
+                        Figure.between(Measure.TRANSFER_VELOCITY, 2.2e-6, 1.4e-6, 3.5e-6),
+                        Basis.FROM_MEMORY,
+                        ""));
+        return new OutageReport(plan, order, lead, water, traces, crossings, remarks, assumptions, SOURCES, CAUTIONS);
     }
 
     private static Crossing crossing(String trace, Limit limit, double[] time, double[][] bands, double share) {
@@ -275,16 +290,13 @@ public final class HandMadeDesk implements Desk {
     }
 
     private static final List<Source> SOURCES = List.of(
-            new Source("a", "Glass, crest, pipes, sump.", Source.Basis.YOUR_PLAN, "measured by you, ± 3 mm"),
+            new Source("a", "Glass, crest, pipes, sump.", Basis.YOUR_PLAN, "measured by you, ± 3 mm"),
             new Source(
-                    "b",
-                    "Weir flow, coefficient 0.60 ± 0.03.",
-                    Source.Basis.PUBLISHED,
-                    "open-channel hydraulics handbooks"),
-            new Source("c", "Heat loss 22 ± 3 W/K.", Source.Basis.COMPUTED, "from the panes and the room"),
-            new Source("d", "Room to spare after a power cut.", Source.Basis.COMMON_PRACTICE, "change it in the plan"),
-            new Source("e", "Breathing of animals and bacteria.", Source.Basis.FROM_MEMORY, ""),
-            new Source("f", "Limits 22 °C and 4 mg/L.", Source.Basis.COMMON_PRACTICE, "change them in the plan"));
+                    "b", "Weir flow, coefficient 0.60 ± 0.03.", Basis.PUBLISHED, "open-channel hydraulics handbooks"),
+            new Source("c", "Heat loss 22 ± 3 W/K.", Basis.COMPUTED, "from the panes and the room"),
+            new Source("d", "Room to spare after a power cut.", Basis.COMMON_PRACTICE, "change it in the plan"),
+            new Source("e", "Breathing of animals and bacteria.", Basis.FROM_MEMORY, ""),
+            new Source("f", "Limits 22 °C and 4 mg/L.", Basis.COMMON_PRACTICE, "change them in the plan"));
 
     private static final List<String> CAUTIONS = List.of(
             "Never test this by pulling plugs with wet hands or from a wet floor. Switch off at the wall; every socket near"

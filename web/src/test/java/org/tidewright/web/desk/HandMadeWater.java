@@ -10,11 +10,11 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Refugium;
 import org.tidewright.plan.model.ReturnLine;
 import org.tidewright.plan.model.Sump;
+import org.tidewright.twin.mechanism.water.WaterWay;
 import org.tidewright.twin.rehearsal.WaterMovement;
-import org.tidewright.twin.rehearsal.WaterMovement.Place;
 import org.tidewright.twin.rehearsal.WaterMovement.Stream;
-import org.tidewright.twin.rehearsal.WaterMovement.StreamKind;
 import org.tidewright.twin.rehearsal.WaterMovement.Vessel;
+import org.tidewright.twin.tank.Place;
 
 /** Plausible movements of water for the pages' tests: textbook weirs, stepped plainly. Proves nothing about a tank. */
 @NullUnmarked // The example plans are known to have what is read here; a plan without it fails the test.
@@ -273,20 +273,20 @@ final class HandMadeWater {
             for (String section : sections) {
                 vessels.add(vessel(section, Place.SUMP_SECTION, column++));
             }
-            streams.add(stream(StreamKind.WEIR, "display", "overflow box", 0));
-            streams.add(stream(StreamKind.DRAIN, "overflow box", first, 1));
-            streams.add(stream(StreamKind.RETURN, last, "display", 2));
-            streams.add(stream(StreamKind.BACK_SIPHON, "display", last, 3));
-            streams.add(stream(StreamKind.HELD_BACK, "pipes and gear", last, 5));
-            streams.add(stream(StreamKind.SPILL, first, "floor", 6));
+            streams.add(stream(WaterWay.Kind.WEIR, "display", "overflow box", 0));
+            streams.add(stream(WaterWay.Kind.DRAIN, "overflow box", first, 1));
+            streams.add(stream(WaterWay.Kind.RETURN, last, "display", 2));
+            streams.add(stream(WaterWay.Kind.BACK_SIPHON, "display", last, 3));
+            streams.add(stream(WaterWay.Kind.HELD_BACK, "pipes and gear", last, 5));
+            streams.add(stream(WaterWay.Kind.SPILL, first, "floor", 6));
             for (int i = 0; i + 1 < sections.size(); i++) {
-                streams.add(stream(StreamKind.BAFFLE, sections.get(i), sections.get(i + 1), 1));
+                streams.add(stream(WaterWay.Kind.BAFFLE, sections.get(i), sections.get(i + 1), 1));
             }
             if (plan.refugium() != null) {
                 String name = plan.refugium().name();
                 vessels.add(vessel(name, Place.REFUGIUM, column++));
-                streams.add(stream(StreamKind.WEIR, name, plan.refugium().into(), 4));
-                streams.add(stream(StreamKind.RETURN, last, name, 2));
+                streams.add(stream(WaterWay.Kind.WEIR, name, plan.refugium().into(), 4));
+                streams.add(stream(WaterWay.Kind.RETURN, last, name, 2));
             }
             vessels.add(vessel("pipes and gear", Place.HELD_BACK, column++));
             vessels.add(vessel("floor", Place.FLOOR, column));
@@ -298,7 +298,7 @@ final class HandMadeWater {
         return new Vessel(name, place, column(levels, column), column(volumes, column));
     }
 
-    private Stream stream(StreamKind kind, String from, String to, int column) {
+    private Stream stream(WaterWay.Kind kind, String from, String to, int column) {
         return new Stream(kind, from, to, column(flows, column));
     }
 
