@@ -25,7 +25,6 @@ final class WaterDrawing {
     /** How much a level mark says. */
     enum Numbered {
         WITH_UNIT,
-        NUMBER,
         NUMBER_WIDE_ONLY,
         BARE
     }
@@ -57,13 +56,6 @@ final class WaterDrawing {
         }
         if (layout.sump() != null) {
             List<SectionLayout.SectionPlace> sections = layout.sump().sections();
-            int widest = 0;
-            for (int i = 0; i < sections.size(); i++) {
-                if (sections.get(i).inside().width()
-                        > sections.get(widest).inside().width()) {
-                    widest = i;
-                }
-            }
             for (int i = 0; i < sections.size(); i++) {
                 Area inside = sections.get(i).inside();
                 pools.add(new Pool(
@@ -74,7 +66,7 @@ final class WaterDrawing {
                         inside.left() + Math.min(30, 0.25 * inside.width()),
                         slots.isCrowded(sections.get(i).name()) || inside.width() < 110
                                 ? Numbered.BARE
-                                : i == widest ? Numbered.NUMBER : Numbered.NUMBER_WIDE_ONLY));
+                                : Numbered.NUMBER_WIDE_ONLY));
             }
         }
         if (layout.refugium() != null) {

@@ -36,8 +36,9 @@ public record Account(
      * One place or several of a kind.
      *
      * @param keys the vessels' keys in the drawing's samples, parted by spaces
+     * @param wet whether it is the floor and water stands on it
      */
-    public record Line(String keys, String name, String running, String now) {}
+    public record Line(String keys, String name, String running, String now, boolean wet) {}
 
     private static final List<String> COUNTS =
             List.of("", "one part", "two parts", "three parts", "four parts", "five parts", "six parts");
@@ -68,7 +69,8 @@ public record Account(
                                 .toList()),
                 name(place, plan),
                 told(vessels, 0, unit),
-                told(vessels, sample, unit))));
+                told(vessels, sample, unit),
+                place == Place.FLOOR && vessels.get(0).volume()[sample] > 0.05e-3)));
         Markup roomMarkup = null;
         String head = "Room left in the sump";
         String note = "";

@@ -32,9 +32,14 @@ public record Levers(
         @Nullable String backup,
         boolean backupUsed) {
 
+    /** Shortest and longest cut a page rehearses, hours. */
     private static final double SHORTEST = 1;
+
     private static final double LONGEST = 168;
+
+    /** Weather a page rehearses, °C. */
     private static final double COLDEST = -40;
+
     private static final double WARMEST = 50;
 
     /** The values of a query, null where it has none. */

@@ -47,6 +47,7 @@ public record RehearsePage(
         List<Markup> remarks,
         Markup crossingScale,
         List<CrossingLine> crossings,
+        List<AssumptionLine> assumptions,
         List<String> cautions,
         List<Source> sources) {
 
@@ -60,6 +61,9 @@ public record RehearsePage(
 
     /** A crossing as a line of the table. */
     public record CrossingLine(String quantity, Markup limit, Markup after, Markup bar, String share) {}
+
+    /** Something not known exactly, as a line of the table. */
+    public record AssumptionLine(String name, Markup figure, String ground) {}
 
     static RehearsePage of(Desk desk, SystemView view, Levers levers, Reader reader) {
         Plan plan = view.plan();
@@ -94,6 +98,12 @@ public record RehearsePage(
                         .toList(),
                 new Markup(CrossingBar.scale()),
                 crossings(report, units),
+                report.assumptions().stream()
+                        .map(assumption -> new AssumptionLine(
+                                assumption.name(),
+                                SentenceMarkup.of(assumption.figure(), units),
+                                SourceWords.of(assumption.basis(), assumption.detail())))
+                        .toList(),
                 report.cautions(),
                 report.sources());
     }

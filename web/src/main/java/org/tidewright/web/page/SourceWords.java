@@ -2,18 +2,23 @@ package org.tidewright.web.page;
 
 import java.util.Locale;
 import org.tidewright.husbandry.advice.Source;
+import org.tidewright.twin.contract.Basis;
 
 /** The note under a source letter: what kind of ground, and which. */
 public final class SourceWords {
     private SourceWords() {}
 
     public static String of(Source source) {
-        String basis = source.basis().words();
-        String first = basis.substring(0, 1).toUpperCase(Locale.ROOT) + basis.substring(1);
-        String detail = source.detail().strip();
-        if (detail.isEmpty()) {
+        return of(source.basis(), source.detail());
+    }
+
+    static String of(Basis basis, String detail) {
+        String words = basis.words();
+        String first = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        String more = detail.strip();
+        if (more.isEmpty()) {
             return first + ".";
         }
-        return first + ": " + detail + (detail.endsWith(".") ? "" : ".");
+        return first + ": " + more + (more.endsWith(".") ? "" : ".");
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.NullUnmarked;
+import org.tidewright.husbandry.advice.Assumption;
 import org.tidewright.husbandry.advice.Check;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Holding;
@@ -187,7 +188,18 @@ public final class HandMadeDesk implements Desk {
                         "The battery feeds the air pump for ",
                         Figure.between(Measure.DURATION, 19 * 3600, 17 * 3600, 22 * 3600),
                         ". Without it oxygen falls about twice as fast."));
-        return new OutageReport(plan, order, lead, water, traces, crossings, remarks, List.of(), SOURCES, CAUTIONS);
+        List<Assumption> assumptions = List.of(
+                new Assumption(
+                        "heat loss of the display",
+                        Figure.between(Measure.CONDUCTANCE, 22, 18, 26),
+                        Basis.COMPUTED,
+                        "from the panes and the room"),
+                new Assumption(
+                        "oxygen taken up through the surface",
+                        Figure.between(Measure.TRANSFER_VELOCITY, 2.2e-6, 1.4e-6, 3.5e-6),
+                        Basis.FROM_MEMORY,
+                        ""));
+        return new OutageReport(plan, order, lead, water, traces, crossings, remarks, assumptions, SOURCES, CAUTIONS);
     }
 
     private static Crossing crossing(String trace, Limit limit, double[] time, double[][] bands, double share) {
