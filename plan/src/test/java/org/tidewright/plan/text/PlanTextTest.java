@@ -113,7 +113,7 @@ class PlanTextTest {
                 .singleElement()
                 .satisfies(fault -> assertThat(fault.sentence())
                         .isEqualTo("sump.sections[1].baffle.over: found 45 cm; expected less than the sump's "
-                                + "height, 40 cm."));
+                                + "height, 42 cm."));
     }
 
     @Test
