@@ -16,9 +16,15 @@ public final class CrossingBar {
     /** The scale, for the head of the column. */
     public static String scale() {
         SvgWriter svg = new SvgWriter();
-        svg.open("svg", "class", "crossing-bar", "height", 26.0, "aria-hidden", "true");
+        svg.open("svg").has("class", "crossing-bar").has("height", 26.0).has("aria-hidden", "true");
         for (int i = 0; i < MARKS.length; i++) {
-            svg.words("text", NAMES[i], "x", percent(MARKS[i]), "y", 16.0, "text-anchor", "middle", "class", "tick");
+            svg.open("text")
+                    .has("x", percent(MARKS[i]))
+                    .has("y", 16.0)
+                    .has("text-anchor", "middle")
+                    .has("class", "tick")
+                    .text(NAMES[i])
+                    .close();
         }
         return svg.close().finished();
     }
@@ -26,39 +32,41 @@ public final class CrossingBar {
     /** One crossing: from the 5th to the 95th of 100 draws, a stroke at the middle. */
     public static String of(Crossing crossing) {
         SvgWriter svg = new SvgWriter();
-        svg.open("svg", "class", "crossing-bar", "height", 26.0, "aria-hidden", "true");
+        svg.open("svg").has("class", "crossing-bar").has("height", 26.0).has("aria-hidden", "true");
         for (double mark : MARKS) {
-            svg.leaf("line", "class", "grid", "x1", percent(mark), "x2", percent(mark), "y1", 0.0, "y2", 26.0);
+            svg.open("line")
+                    .has("class", "grid")
+                    .has("x1", percent(mark))
+                    .has("x2", percent(mark))
+                    .has("y1", 0.0)
+                    .has("y2", 26.0)
+                    .close();
         }
-        svg.leaf("line", "class", "grid", "x1", 0.0, "x2", "100%", "y1", 13.0, "y2", 13.0);
+        svg.open("line")
+                .has("class", "grid")
+                .has("x1", 0.0)
+                .has("x2", "100%")
+                .has("y1", 13.0)
+                .has("y2", 13.0)
+                .close();
         double middle = crossing.after().value();
         if (crossing.after().doubt() instanceof Doubt.Range range && range.low() < LONGEST) {
-            svg.leaf(
-                    "line",
-                    "class",
-                    "reach-bar",
-                    "x1",
-                    percent(range.low()),
-                    "x2",
-                    percent(Math.min(LONGEST, range.high())),
-                    "y1",
-                    13.0,
-                    "y2",
-                    13.0);
+            svg.open("line")
+                    .has("class", "reach-bar")
+                    .has("x1", percent(range.low()))
+                    .has("x2", percent(Math.min(LONGEST, range.high())))
+                    .has("y1", 13.0)
+                    .has("y2", 13.0)
+                    .close();
         }
         if (middle < LONGEST) {
-            svg.leaf(
-                    "line",
-                    "class",
-                    "reach-middle",
-                    "x1",
-                    percent(middle),
-                    "x2",
-                    percent(middle),
-                    "y1",
-                    4.0,
-                    "y2",
-                    22.0);
+            svg.open("line")
+                    .has("class", "reach-middle")
+                    .has("x1", percent(middle))
+                    .has("x2", percent(middle))
+                    .has("y1", 4.0)
+                    .has("y2", 22.0)
+                    .close();
         }
         return svg.close().finished();
     }

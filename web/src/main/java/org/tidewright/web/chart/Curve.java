@@ -117,6 +117,12 @@ public record Curve(
         return curves;
     }
 
+    /** A value of this curve in words, {@code 22 °C}. */
+    String told(double shown) {
+        int decimals = Math.abs(shown - Math.rint(shown)) < 1e-6 ? 0 : unit.decimals();
+        return FigureText.number(shown, decimals) + "\u00a0" + unit.symbol();
+    }
+
     /** 5th and 95th of 100 draws. */
     private static double[] range(Figure figure, Measure.Unit unit) {
         double low = figure.value();

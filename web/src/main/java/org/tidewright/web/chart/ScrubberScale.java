@@ -11,38 +11,36 @@ public final class ScrubberScale {
 
     public static String of(TimeAxis time) {
         SvgWriter svg = new SvgWriter();
-        svg.open("svg", "class", "scale", "height", 58.0, "aria-hidden", "true");
+        svg.open("svg").has("class", "scale").has("height", 58.0).has("aria-hidden", "true");
         int i = 0;
         for (TimeAxis.Bar bar : time.bars()) {
-            svg.leaf(
-                    "rect",
-                    "class",
-                    i++ % 2 == 0 ? "bar-ink" : "bar-paper",
-                    "x",
-                    percent(bar.from()),
-                    "width",
-                    percent(bar.to() - bar.from()),
-                    "y",
-                    TOP,
-                    "height",
-                    HIGH);
+            svg.open("rect")
+                    .has("class", i++ % 2 == 0 ? "bar-ink" : "bar-paper")
+                    .has("x", percent(bar.from()))
+                    .has("width", percent(bar.to() - bar.from()))
+                    .has("y", TOP)
+                    .has("height", HIGH)
+                    .close();
         }
         if (time.twoSpeeds()) {
-            svg.open("svg", "x", percent(time.breakAt() + time.breakWidth() / 2), "y", TOP, "overflow", "visible");
-            svg.leaf("path", "class", "seen", "d", "M-7,12L0,-5M0,12L7,-5").close();
+            svg.open("svg")
+                    .has("x", percent(time.breakAt() + time.breakWidth() / 2))
+                    .has("y", TOP)
+                    .has("overflow", "visible");
+            svg.open("path")
+                    .has("class", "seen")
+                    .has("d", "M-7,12L0,-5M0,12L7,-5")
+                    .close()
+                    .close();
         }
         for (TimeAxis.Label label : time.labels()) {
-            svg.words(
-                    "text",
-                    label.words(),
-                    "x",
-                    percent(label.at()),
-                    "y",
-                    46.0,
-                    "text-anchor",
-                    label.anchor(),
-                    "class",
-                    label.wideOnly() ? "wide-only" : "scale");
+            svg.open("text")
+                    .has("x", percent(label.at()))
+                    .has("y", 46.0)
+                    .has("text-anchor", label.anchor())
+                    .has("class", label.wideOnly() ? "wide-only" : "scale")
+                    .text(label.words())
+                    .close();
         }
         return svg.close().finished();
     }

@@ -1,6 +1,7 @@
 package org.tidewright.web.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -28,12 +29,9 @@ public record ValueAxis(double low, double high, List<Double> ticks, int decimal
         double span = Math.max(high - low, Math.max(1e-3, 0.04 * Math.max(Math.abs(low), Math.abs(high))));
         double from = low;
         double to = high;
-        for (Curve.Bound bound : curve.bounds()) {
-            // A limit far from anything that happens would flatten the curve: the table still names it.
-            if (bound.value() > low - 0.6 * span && bound.value() < high + 0.6 * span) {
-                from = Math.min(from, bound.value());
-                to = Math.max(to, bound.value());
-            }
+        for (Curve.Bound bound : near(curve.bounds(), low, high, span)) {
+            from = Math.min(from, bound.value());
+            to = Math.max(to, bound.value());
         }
         span = Math.max(to - from, span);
         from -= 0.12 * span;
@@ -45,6 +43,28 @@ public record ValueAxis(double low, double high, List<Double> ticks, int decimal
         }
         int decimals = Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9));
         return new ValueAxis(from, to, ticks, decimals);
+    }
+
+    /**
+     * The limits worth a line: those the quantity meets or nearly meets, else the nearest. A limit far from anything that
+     * happens would flatten the curve; the table of crossings names it all the same.
+     */
+    private static List<Curve.Bound> near(List<Curve.Bound> bounds, double low, double high, double span) {
+        List<Curve.Bound> met = bounds.stream()
+                .filter(bound -> away(bound, low, high) <= 0.08 * span)
+                .toList();
+        if (!met.isEmpty()) {
+            return met;
+        }
+        return bounds.stream()
+                .filter(bound -> away(bound, low, high) <= 1.5 * span)
+                .min(Comparator.comparingDouble(bound -> away(bound, low, high)))
+                .stream()
+                .toList();
+    }
+
+    private static double away(Curve.Bound bound, double low, double high) {
+        return Math.max(0, Math.max(low - bound.value(), bound.value() - high));
     }
 
     private static double least(double a, double b) {

@@ -59,7 +59,7 @@ final class GearDrawing {
 
     private static void gear(
             SectionPen pen, Gear gear, double middle, double floor, double width, double rim, double room) {
-        pen.svg().open("g").words("title", gear.name());
+        pen.svg().open("g").open("title").text(gear.name()).close();
         if (SectionSlots.isSkimmer(gear.name())) {
             skimmer(pen, middle, floor, width, Math.min(rim / 400, (room - 60) / 530));
         } else {
@@ -117,7 +117,11 @@ final class GearDrawing {
 
     private static void heater(SectionPen pen, Heater heater, double x, double floor, double tall, double width) {
         double half = Math.min(14, width / 2);
-        pen.svg().open("g").words("title", heater.name() + ", " + heater.power());
+        pen.svg()
+                .open("g")
+                .open("title")
+                .text(heater.name() + ", " + heater.power())
+                .close();
         pen.area(new Area(x - half, floor, 2 * half, tall), "seen", "rx", half);
         SectionPen.Path coil = new SectionPen.Path().to(x - half / 2, floor + 14);
         double step = Math.min(14, (tall - 50) / 8);
@@ -132,7 +136,10 @@ final class GearDrawing {
         double r = radius;
         pen.svg().open("g");
         if (plan.returnLine() != null) {
-            pen.svg().words("title", "return pump, " + plan.returnLine().pump().power());
+            pen.svg()
+                    .open("title")
+                    .text("return pump, " + plan.returnLine().pump().power())
+                    .close();
         }
         pen.circle(at.x(), at.y(), r, "cut filled");
         pen.path(
@@ -189,7 +196,11 @@ final class GearDrawing {
 
     /** A stream pump on a pane, its mouth into the tank; {@code size} is negative on the right. */
     private static void stream(SectionPen pen, CirculationPump pump, double wall, double y, double size) {
-        pen.svg().open("g").words("title", pump.name() + ", " + pump.power());
+        pen.svg()
+                .open("g")
+                .open("title")
+                .text(pump.name() + ", " + pump.power())
+                .close();
         double high = Math.abs(size);
         pen.path(
                 new SectionPen.Path()
@@ -219,7 +230,11 @@ final class GearDrawing {
     private static void air(
             SectionPen pen, AirPump pump, double x, double surface, double depth, double rim, Area inside) {
         double stone = Math.max(inside.bottom() + 6, surface - depth);
-        pen.svg().open("g").words("title", pump.name() + ", " + pump.power());
+        pen.svg()
+                .open("g")
+                .open("title")
+                .text(pump.name() + ", " + pump.power())
+                .close();
         pen.path(
                 new SectionPen.Path()
                         .to(x, stone)

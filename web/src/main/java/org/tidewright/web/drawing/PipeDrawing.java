@@ -10,7 +10,7 @@ final class PipeDrawing {
     static void draw(SectionPen pen, PipeRoutes routes, WaterLevels water) {
         for (PipeRoutes.Route route : routes.routes()) {
             SectionPen.Path line = new SectionPen.Path().through(route.points());
-            pen.svg().open("g").words("title", route.title());
+            pen.svg().open("g").open("title").text(route.title()).close();
             tube(pen, line, route.outside(), water.isFull(route.key()) ? "full" : "empty", "data-bore", route.key());
             double flow = water.flow(route.key());
             pen.path(line, flow == 0 ? "flow off" : flow < 0 ? "flow back" : "flow", "data-flow", route.key());
@@ -49,8 +49,11 @@ final class PipeDrawing {
             Point hole = mouth.airHole();
             if (hole != null) {
                 pen.svg()
-                        .open("g", "data-air-hole", "")
-                        .words("title", "air hole of " + mouth.outlet().name());
+                        .open("g")
+                        .has("data-air-hole", "")
+                        .open("title")
+                        .text("air hole of " + mouth.outlet().name())
+                        .close();
                 pen.circle(hole.x(), hole.y(), 8, "cut filled");
                 pen.svg().close();
             }

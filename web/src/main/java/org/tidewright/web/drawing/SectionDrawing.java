@@ -39,7 +39,11 @@ public record SectionDrawing(String svg, String classes) {
         double mouthsX = mouthsX(pen, routes);
         double mouthsTop = layout.display().inside().top() - pen.pixels(30);
 
-        svg.open("svg", "viewBox", frame.viewBox(), "role", "img", "aria-label", label, "class", "section");
+        svg.open("svg")
+                .has("viewBox", frame.viewBox())
+                .has("role", "img")
+                .has("aria-label", label)
+                .has("class", "section");
         StandDrawing.floors(pen, layout, frame);
         StandDrawing.stands(pen, layout);
         WaterDrawing.floor(pen, layout, levels);
@@ -55,7 +59,7 @@ public record SectionDrawing(String svg, String classes) {
         PipeDrawing.marks(pen, layout, routes);
         WaterDrawing.rim(pen, layout, levels);
         scales(pen, layout, frame, units);
-        svg.open("g", "class", "wide-only");
+        svg.open("g").has("class", "wide-only");
         mouths.draw(pen, mouthsX, mouthsTop, "onwater");
         heights(pen, layout, routes, frame, units);
         limit(pen, layout, slots);
@@ -71,10 +75,10 @@ public record SectionDrawing(String svg, String classes) {
     private static void scales(SectionPen pen, SectionLayout layout, SectionFrame frame, UnitSystem units) {
         double foot = SectionFrame.foot(layout);
         double under = foot - pen.pixels(layout.sump() == null ? 16 : 30);
-        pen.svg().open("g", "class", "scale-along");
+        pen.svg().open("g").has("class", "scale-along");
         Neatline.along(pen, layout.display().inside().width(), under, units);
         pen.svg().close();
-        pen.svg().open("g", "class", "wide-only");
+        pen.svg().open("g").has("class", "wide-only");
         Neatline.up(
                 pen, frame.left() - pen.pixels(8), foot, Neatline.wholeBars(frame.top() - pen.pixels(6), units), units);
         pen.svg().close();
@@ -163,7 +167,7 @@ public record SectionDrawing(String svg, String classes) {
             return;
         }
         Area glass = layout.sump().tank().outside();
-        double from = glass.left();
+        double from = layout.sump().last().inside().left() + 26;
         double widest = 0;
         double at = Double.NaN;
         List<SectionSlots.Slot> passing = new ArrayList<>(slots.passingTheRim());
@@ -176,7 +180,7 @@ public record SectionDrawing(String svg, String classes) {
             }
             from = Math.max(from, slot.middle() + slot.width() / 2);
         }
-        if (widest >= pen.pixels(90)) {
+        if (widest >= pen.pixels(80)) {
             pen.words(at, glass.top(), "limit: the rim", Anchor.MIDDLE, 0, -12, "");
         } else {
             pen.words(glass.right(), glass.top(), "limit: the rim", Anchor.START, 12, 12, "halo");
@@ -192,7 +196,7 @@ public record SectionDrawing(String svg, String classes) {
             }
         }
         if (layout.reservoir() != null) {
-            name(pen, layout.reservoir(), y, "top-off");
+            name(pen, layout.reservoir().around(14, 0), y, "top-off");
         }
         if (layout.refugium() != null && layout.plan().refugium() != null) {
             name(pen, layout.refugium().inside(), y, layout.plan().refugium().name());
@@ -220,7 +224,7 @@ public record SectionDrawing(String svg, String classes) {
             return;
         }
         Area sump = layout.sump().tank().outside();
-        pen.svg().open("g", "data-floor-label", "", "class", "off");
+        pen.svg().open("g").has("data-floor-label", "").has("class", "off");
         pen.words(sump.right() + 12, layout.ground(), "", Anchor.START, 12, -20, "alarm halo");
         pen.svg().close();
     }

@@ -22,20 +22,15 @@ final class SectionPen {
         return count * pixel;
     }
 
+    /** A rectangle; {@code more} are further attributes, name and value in turn. */
     void area(Area area, String style, Object... more) {
-        Object[] attributes = joined(
-                more,
-                "class",
-                style,
-                "x",
-                area.left(),
-                "y",
-                -area.top(),
-                "width",
-                Math.max(0, area.width()),
-                "height",
-                Math.max(0, area.height()));
-        svg.leaf("rect", attributes);
+        svg.open("rect")
+                .has("class", style)
+                .has("x", area.left())
+                .has("y", -area.top())
+                .has("width", Math.max(0, area.width()))
+                .has("height", Math.max(0, area.height()));
+        finish(more);
     }
 
     void line(double x1, double y1, double x2, double y2, String style, Object... more) {
@@ -43,30 +38,49 @@ final class SectionPen {
     }
 
     void path(Path path, String style, Object... more) {
-        svg.leaf("path", joined(more, "class", style, "d", path.data()));
+        svg.open("path").has("class", style).has("d", path.data());
+        finish(more);
     }
 
     void circle(double x, double y, double radius, String style) {
-        svg.leaf("circle", "class", style, "cx", x, "cy", -y, "r", radius);
+        svg.open("circle")
+                .has("class", style)
+                .has("cx", x)
+                .has("cy", -y)
+                .has("r", radius)
+                .close();
     }
 
     /** Words beside a point; offsets in pixels, down positive as on screen. */
     void words(double x, double y, String words, Anchor anchor, double right, double down, String style) {
-        svg.open("g", "transform", at(x, y)).open("g", "class", "px");
-        svg.words("text", words, "x", right, "y", down, "text-anchor", anchor.svg(), "class", style);
-        svg.close().close();
+        svg.open("g").has("transform", at(x, y)).open("g").has("class", "px").open("text");
+        if (!style.isEmpty()) {
+            svg.has("class", style);
+        }
+        svg.has("x", right)
+                .has("y", down)
+                .has("text-anchor", anchor.svg())
+                .text(words)
+                .close()
+                .close()
+                .close();
+    }
+
+    private void finish(Object... more) {
+        for (int i = 0; i + 1 < more.length; i += 2) {
+            String name = more[i].toString();
+            if (more[i + 1] instanceof Double number) {
+                svg.has(name, number);
+            } else {
+                svg.has(name, more[i + 1].toString());
+            }
+        }
+        svg.close();
     }
 
     /** A transform to a point. */
     static String at(double x, double y) {
         return "translate(" + SvgWriter.number(x) + "," + SvgWriter.number(-y) + ")";
-    }
-
-    private static Object[] joined(Object[] more, Object... first) {
-        Object[] all = new Object[first.length + more.length];
-        System.arraycopy(first, 0, all, 0, first.length);
-        System.arraycopy(more, 0, all, first.length, more.length);
-        return all;
     }
 
     /** Which end of a text stands at its point. */

@@ -36,6 +36,9 @@ final class SectionSlots {
 
     private static final double BARE_MARK = 17;
 
+    /** Width a pump's pipe takes where it passes the rim. */
+    private static final double PIPE = 44;
+
     private final double pixel;
     private final Map<String, Slot> slots = new HashMap<>();
     private final Set<String> crowded = new HashSet<>();
@@ -77,7 +80,9 @@ final class SectionSlots {
         return slots.entrySet().stream()
                 .filter(slot -> !slot.getKey().startsWith(Kind.HEATER.name()))
                 .filter(slot -> !slot.getKey().startsWith(Kind.GEAR.name()) || isSkimmer(slot.getKey()))
-                .map(Map.Entry::getValue)
+                .map(slot -> slot.getKey().startsWith(Kind.PUMP.name())
+                        ? new Slot(slot.getValue().middle(), PIPE)
+                        : slot.getValue())
                 .sorted(Comparator.comparingDouble(Slot::middle))
                 .toList();
     }

@@ -3,36 +3,52 @@ package org.tidewright.web.drawing;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
-/** Writes SVG, escaped and well formed. */
+/**
+ * Writes SVG, escaped and well formed: {@code svg.open("line").has("x1", 0.0).has("x2", "100%").close()}.
+ */
 public final class SvgWriter {
     private final StringBuilder out = new StringBuilder(16_384);
     private final Deque<String> open = new ArrayDeque<>();
+    private boolean inTag;
 
-    /** Opens an element; attributes are name, value, name, value. */
-    public SvgWriter open(String element, Object... attributes) {
-        start(element, attributes).append('>');
+    /** Begins an element; attributes may follow. */
+    public SvgWriter open(String element) {
+        endTag();
+        out.append('<').append(element);
         open.push(element);
+        inTag = true;
         return this;
     }
 
-    /** An element without content. */
-    public SvgWriter leaf(String element, Object... attributes) {
-        start(element, attributes).append("/>");
+    /** An attribute of the element just begun. */
+    public SvgWriter has(String attribute, String value) {
+        if (!inTag) {
+            throw new IllegalStateException("the attribute " + attribute + " comes after content");
+        }
+        out.append(' ').append(attribute).append("=\"").append(escaped(value)).append('"');
         return this;
     }
 
-    /** An element that holds only words. */
-    public SvgWriter words(String element, String words, Object... attributes) {
-        return open(element, attributes).text(words).close();
+    /** An attribute that is a coordinate or a size. */
+    public SvgWriter has(String attribute, double value) {
+        return has(attribute, number(value));
     }
 
     public SvgWriter text(String words) {
+        endTag();
         out.append(escaped(words));
         return this;
     }
 
+    /** Ends the element begun last. */
     public SvgWriter close() {
-        out.append("</").append(open.pop()).append('>');
+        String element = open.pop();
+        if (inTag) {
+            out.append("/>");
+            inTag = false;
+        } else {
+            out.append("</").append(element).append('>');
+        }
         return this;
     }
 
@@ -44,18 +60,11 @@ public final class SvgWriter {
         return out.toString();
     }
 
-    private StringBuilder start(String element, Object... attributes) {
-        if (attributes.length % 2 != 0) {
-            throw new IllegalArgumentException("an attribute of " + element + " has no value");
+    private void endTag() {
+        if (inTag) {
+            out.append('>');
+            inTag = false;
         }
-        out.append('<').append(element);
-        for (int i = 0; i < attributes.length; i += 2) {
-            out.append(' ').append(attributes[i]).append("=\"");
-            Object value = attributes[i + 1];
-            out.append(value instanceof Double number ? number(number) : escaped(value.toString()))
-                    .append('"');
-        }
-        return out;
     }
 
     /** A coordinate, to a tenth: finer than any screen shows at this scale. */
@@ -80,8 +89,8 @@ public final class SvgWriter {
                 case '"' -> safe.append("&quot;");
                 case '\'' -> safe.append("&#39;");
                 default -> {
-                    // Control characters are not allowed in XML, escaped or not.
-                    boolean printable = c >= 0x20 && c != 0xfffe && c != 0xffff;
+                    // Control characters are not allowed in XML, escaped or not; nor is half of a pair.
+                    boolean printable = c >= 0x20 && c != 0xfffe && c != 0xffff && !(c >= 0xd800 && c <= 0xdfff);
                     if (printable || c == '\n' || c == '\t') {
                         safe.appendCodePoint(c);
                     }

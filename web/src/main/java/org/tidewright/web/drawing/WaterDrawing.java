@@ -103,7 +103,7 @@ final class WaterDrawing {
         }
         if (layout.reservoir() != null) {
             Area can = layout.reservoir();
-            double full = 0.85 * can.height();
+            double full = water.reservoirShare() * can.height();
             pen.area(new Area(can.left(), can.bottom(), can.width(), full), "water-was");
             pen.line(can.left(), can.bottom() + full, can.right(), can.bottom() + full, "surface thin");
         }
@@ -196,35 +196,34 @@ final class WaterDrawing {
             double floor = pool.vessel().bottom();
             boolean bare = pool.numbered() == Numbered.BARE;
             pen.svg()
-                    .open(
-                            "g",
-                            "transform",
-                            SectionPen.at(pool.markX(), floor + depth(level)),
-                            "class",
-                            Double.isFinite(level) ? "mark" : "mark off",
-                            "data-mark",
-                            pool.key(),
-                            "data-x",
-                            pool.markX(),
-                            "data-floor",
-                            floor)
-                    .open("g", "class", "px");
-            pen.svg().leaf("path", "class", "level", "d", "M-6,-11H6L0,-1.5Z");
-            pen.svg().leaf("path", "class", "level-lines", "d", "M-5,3.5H5M-2.5,6.5H2.5");
+                    .open("g")
+                    .has("transform", SectionPen.at(pool.markX(), floor + depth(level)))
+                    .has("class", Double.isFinite(level) ? "mark" : "mark off")
+                    .has("data-mark", pool.key())
+                    .has("data-x", pool.markX())
+                    .has("data-floor", floor)
+                    .open("g")
+                    .has("class", "px");
+            pen.svg()
+                    .open("path")
+                    .has("class", "level")
+                    .has("d", "M-6,-11H6L0,-1.5Z")
+                    .close();
+            pen.svg()
+                    .open("path")
+                    .has("class", "level-lines")
+                    .has("d", "M-5,3.5H5M-2.5,6.5H2.5")
+                    .close();
             if (!bare) {
                 boolean unit = pool.numbered() == Numbered.WITH_UNIT;
                 pen.svg()
-                        .words(
-                                "text",
-                                told(level, units, unit),
-                                "x",
-                                11.0,
-                                "y",
-                                -4.0,
-                                "class",
-                                pool.numbered() == Numbered.NUMBER_WIDE_ONLY ? "onwater wide-only" : "onwater",
-                                "data-unit",
-                                unit ? "yes" : "no");
+                        .open("text")
+                        .has("x", 11.0)
+                        .has("y", -4.0)
+                        .has("class", pool.numbered() == Numbered.NUMBER_WIDE_ONLY ? "onwater wide-only" : "onwater")
+                        .has("data-unit", unit ? "yes" : "no")
+                        .text(told(level, units, unit))
+                        .close();
             }
             pen.svg().close().close();
         }
@@ -238,7 +237,7 @@ final class WaterDrawing {
             return;
         }
         boolean fallen = running - water.level(WaterKeys.DISPLAY) > 8;
-        pen.svg().open("g", "class", fallen ? "wide-only" : "wide-only off", "data-ran", WaterKeys.DISPLAY);
+        pen.svg().open("g").has("class", fallen ? "wide-only" : "wide-only off").has("data-ran", WaterKeys.DISPLAY);
         pen.words(
                 layout.box().crestX(),
                 layout.display().inside().bottom() + running,
@@ -285,7 +284,7 @@ final class WaterDrawing {
         for (double x = inside.left() + 10; x < inside.right() - 8; x += pen.pixels(11)) {
             ticks.to(x, y).line(x + pen.pixels(5.5), y + pen.pixels(6.5));
         }
-        pen.svg().open("g", "data-rim", "");
+        pen.svg().open("g").has("data-rim", "");
         pen.line(inside.left(), y, inside.right(), y, "limit" + crossed);
         pen.path(ticks, "limit ticks" + crossed);
         pen.svg().close();

@@ -41,6 +41,16 @@ record WaterLevels(Plan plan, WaterMovement run, int sample) {
         return held == null || held.volume()[0] <= 0 ? 1 : held.volume()[sample] / held.volume()[0];
     }
 
+    /** How full the top-off reservoir is; nearly, where the run does not say. */
+    double reservoirShare() {
+        Vessel reservoir = WaterKeys.vessel(run, plan, WaterKeys.RESERVOIR);
+        if (reservoir == null || plan.topOff() == null) {
+            return 0.85;
+        }
+        double whole = plan.topOff().reservoir().in("m^3");
+        return whole <= 0 ? 0 : Math.min(1, reservoir.volume()[sample] / whole);
+    }
+
     /** Water on the floor, m³. */
     double onFloor() {
         @Nullable Vessel floor = WaterKeys.vessel(run, plan, WaterKeys.FLOOR);

@@ -12,6 +12,12 @@ public final class SourceWords {
         return of(source.basis(), source.detail());
     }
 
+    /** Words with a stop at their end. */
+    public static String ended(String words) {
+        String stripped = words.strip();
+        return stripped.endsWith(".") ? stripped : stripped + ".";
+    }
+
     static String of(Basis basis, String detail) {
         String words = basis.words();
         String first = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
@@ -19,6 +25,6 @@ public final class SourceWords {
         if (more.isEmpty()) {
             return first + ".";
         }
-        return first + ": " + more + (more.endsWith(".") ? "" : ".");
+        return first + ": " + ended(more);
     }
 }

@@ -45,13 +45,17 @@ export function start(main, replaced) {
   const sounding = (value, doubt, unit) =>
     `<span class="sounding">${value}${doubt ? `&nbsp;<span class="pm">${doubt}</span>` : ''}<span class="u">${unit}</span></span>`;
   const fromLimit = (curve, value) => {
-    const limit = curve.limits[0];
-    if (!limit) return '';
-    const distance = limit.forbidden_below ? value - limit.value : limit.value - value;
-    const side = limit.forbidden_below ? 'above' : 'below';
-    return distance >= 0
-      ? `${number(distance, curve.decimals)} ${curve.unit} ${side} the limit`
-      : `past the limit, ${limit.words}`;
+    const away = (limit) => (limit.forbidden_below ? value - limit.value : limit.value - value);
+    const passed = curve.limits.filter((limit) => away(limit) < 0);
+    if (passed.length) {
+      const worst = passed.reduce((a, b) => (away(a) > away(b) ? a : b));
+      const edge = number(worst.value, Number.isInteger(worst.value) ? 0 : curve.decimals);
+      return `${worst.forbidden_below ? 'under' : 'over'} ${edge} ${curve.unit}: ${worst.words}`;
+    }
+    if (!curve.limits.length) return '';
+    const nearest = curve.limits.reduce((a, b) => (away(a) <= away(b) ? a : b));
+    const side = nearest.forbidden_below ? 'above' : 'below';
+    return `${number(away(nearest), curve.decimals)} ${curve.unit} ${side} the limit`;
   };
 
   function draw() {
