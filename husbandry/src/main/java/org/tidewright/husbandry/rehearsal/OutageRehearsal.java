@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Assumption;
-import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
@@ -14,12 +13,12 @@ import org.tidewright.husbandry.check.Cautions;
 import org.tidewright.husbandry.limit.DisplayLimits;
 import org.tidewright.husbandry.limit.Limit;
 import org.tidewright.husbandry.water.DrainDownStudy;
-import org.tidewright.numerics.sample.Quantiles;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.gas.MolarMass;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.twin.rehearsal.Bound;
+import org.tidewright.twin.rehearsal.FirstTime;
 import org.tidewright.twin.rehearsal.Outage;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.tank.Climate;
@@ -116,22 +115,11 @@ public final class OutageRehearsal {
     }
 
     private static Crossing crossing(String trace, Limit limit, Outage.Result of) {
-        Quantiles times = of.firstTimes().get(name(trace, limit));
-        if (times == null) {
+        FirstTime time = of.firstTimes().get(name(trace, limit));
+        if (time == null) {
             throw new IllegalStateException("nothing watched " + name(trace, limit));
         }
-        Figure after = Figure.between(Measure.DURATION, times.at(0.5), times.at(0.05), times.at(0.95));
-        return new Crossing(trace, limit, after, share(times));
-    }
-
-    /** Share of the draws with a finite time: the probability at which the quantile becomes infinite. */
-    private static double share(Quantiles times) {
-        int steps = 1000;
-        int finite = (int) DoubleStream.iterate(0.5, step -> step + 1)
-                .limit(steps)
-                .filter(step -> Double.isFinite(times.at(step / steps)))
-                .count();
-        return (double) finite / steps;
+        return new Crossing(trace, limit, OutageWords.after(time), time.share());
     }
 
     // ── traces ──

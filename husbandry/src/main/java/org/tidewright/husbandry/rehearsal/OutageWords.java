@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
-import org.tidewright.numerics.sample.Quantiles;
 import org.tidewright.plan.model.Backup;
+import org.tidewright.twin.rehearsal.FirstTime;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.tank.PowerSupplies;
 
@@ -100,12 +100,17 @@ final class OutageWords {
                 crossing.limit().source());
     }
 
+    /** A first time as a figure. */
+    static Figure after(FirstTime time) {
+        return Figure.between(Measure.DURATION, time.middle(), time.low(), time.high());
+    }
+
     /** When the battery is empty and what it bought. */
-    static List<Sentence> battery(Quantiles empty, List<Crossing> with, List<Crossing> without) {
+    static List<Sentence> battery(FirstTime empty, List<Crossing> with, List<Crossing> without) {
         List<Sentence> remarks = new ArrayList<>();
-        Figure lasts = Figure.between(Measure.DURATION, empty.at(0.5), empty.at(0.05), empty.at(0.95));
+        Figure lasts = after(empty);
         remarks.add(
-                Double.isInfinite(empty.at(0.5))
+                !empty.happens()
                         ? Sentence.of("The battery outlasts the outage.")
                         : Sentence.of("The battery is empty after about ", lasts, "."));
         for (Crossing plain : without) {

@@ -55,11 +55,18 @@ public final class Bounds {
      * @param what names the quantity in the message
      * @return the value
      */
-    public static double within(double value, String unit, double least, double most, String what) {
+    public static @Unit("*") double within(
+            @Unit("*") double value, String unit, @Unit("*") double least, @Unit("*") double most, String what) {
         return within(value, unit, least, most, what, "");
     }
 
-    private static double within(double value, String unit, double least, double most, String what, String likelySlip) {
+    private static double within(
+            @Unit("*") double value,
+            String unit,
+            @Unit("*") double least,
+            @Unit("*") double most,
+            String what,
+            String likelySlip) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(what + " " + with(unit, value) + " is outside " + least + " to "
                     + with(unit, most) + (likelySlip.isEmpty() ? "" : "; " + likelySlip));
@@ -75,7 +82,7 @@ public final class Bounds {
      * @param what names the quantity in the message
      * @return the value
      */
-    public static double positive(double value, String unit, String what) {
+    public static @Unit("*") double positive(@Unit("*") double value, String unit, String what) {
         if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
             throw refusal(value, unit, what, "greater than 0 and finite");
         }
@@ -90,7 +97,7 @@ public final class Bounds {
      * @param what names the quantity in the message
      * @return the value
      */
-    public static double notNegative(double value, String unit, String what) {
+    public static @Unit("*") double notNegative(@Unit("*") double value, String unit, String what) {
         if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
             throw refusal(value, unit, what, "0 or more and finite");
         }
@@ -105,7 +112,7 @@ public final class Bounds {
      * @param what names the quantity in the message
      * @return the value
      */
-    public static double finite(double value, String unit, String what) {
+    public static @Unit("*") double finite(@Unit("*") double value, String unit, String what) {
         if (!Double.isFinite(value)) {
             throw refusal(value, unit, what, "finite");
         }
@@ -120,7 +127,7 @@ public final class Bounds {
      * @param what names the quantity in the message
      * @return the value
      */
-    public static double number(double value, String unit, String what) {
+    public static @Unit("*") double number(@Unit("*") double value, String unit, String what) {
         if (Double.isNaN(value)) {
             throw refusal(value, unit, what, "a number");
         }
@@ -135,11 +142,11 @@ public final class Bounds {
      * @param what names the quantity in the message
      * @param allowed what the number must be, to follow "it must be"
      */
-    public static IllegalArgumentException refusal(double value, String unit, String what, String allowed) {
+    public static IllegalArgumentException refusal(@Unit("*") double value, String unit, String what, String allowed) {
         return new IllegalArgumentException(what + " is " + with(unit, value) + "; it must be " + allowed);
     }
 
-    private static String with(String unit, double value) {
+    private static String with(String unit, @Unit("*") double value) {
         return unit.equals("1") ? "" + value : value + " " + unit;
     }
 }

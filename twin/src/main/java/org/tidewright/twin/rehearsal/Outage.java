@@ -44,8 +44,8 @@ public final class Outage {
      *
      * @param time of the samples
      * @param sumpTemperature null where there is no sump
-     * @param firstTimes for each bound by name, when each draw first met it, infinite where it did not; sorted
-     * @param batteryEmpty when each draw's battery was empty, sorted; empty list without one
+     * @param firstTimes for each bound by name, when it is first met
+     * @param batteryEmpty when the battery is empty; null without one
      * @param parameters what was drawn
      */
     public record Result(
@@ -54,8 +54,8 @@ public final class Outage {
             @Nullable Band sumpTemperature,
             Band roomTemperature,
             Band displayOxygen,
-            Map<String, Quantiles> firstTimes,
-            @Nullable Quantiles batteryEmpty,
+            Map<String, FirstTime> firstTimes,
+            @Nullable FirstTime batteryEmpty,
             List<Parameter> parameters) {}
 
     /**
@@ -120,12 +120,12 @@ public final class Outage {
         boolean hasSump = climate.sump() != null;
         boolean hasBattery =
                 order.backupUsed() && plan.backup() != null && plan.backup().battery() != null;
-        Map<String, Quantiles> firstTimes = new LinkedHashMap<>();
+        Map<String, FirstTime> firstTimes = new LinkedHashMap<>();
         for (int i = 0; i < bounds.size(); i++) {
             int bound = i;
             firstTimes.put(
                     bounds.get(i).name(),
-                    Quantiles.of(courses.stream()
+                    FirstTime.of(courses.stream()
                             .mapToDouble(course -> course.firstTimes()[bound])
                             .toArray()));
         }
@@ -137,7 +137,7 @@ public final class Outage {
                 band(courses.stream().map(Course::displayOxygen).toList()),
                 firstTimes,
                 hasBattery
-                        ? Quantiles.of(courses.stream()
+                        ? FirstTime.of(courses.stream()
                                 .mapToDouble(Course::batteryEmpty)
                                 .toArray())
                         : null,

@@ -158,7 +158,7 @@ public final class Climate {
      *
      * @param parameters as the run will use them: the battery's usable energy is one
      */
-    public State start(double[] parameters) {
+    public State start(@Unit("*") double[] parameters) {
         State state = new State(network);
         fill(state, display, volumes.display());
         if (sump != null) {

@@ -42,6 +42,7 @@ public record ThermostatCycle(
      * From one switching on to the next.
      *
      * @return time of one round
+     * @source sum of the two times
      */
     @Unit("s")
     public double period() {
@@ -52,6 +53,7 @@ public record ThermostatCycle(
      * Share of the time the heater is on: the deficit over its power.
      *
      * @return duty, 0 to 1
+     * @source steady state of the heat balance
      */
     @Unit("1")
     public double duty() {

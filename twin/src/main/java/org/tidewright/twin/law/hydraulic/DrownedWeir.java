@@ -42,6 +42,7 @@ public final class DrownedWeir {
      * @param weir the crest's free law
      * @param upperHead level over the crest on the side called upper
      * @param lowerHead level over the crest on the side called lower; higher than the upper one makes the flow negative
+     * @source the crest's law times {@link #submergenceFactor}
      */
     @Unit("m^3/s")
     public static double flow(Weir weir, @Unit("m") double upperHead, @Unit("m") double lowerHead) {

@@ -51,13 +51,21 @@ public record OperatingPoint(
         return new OperatingPoint(flow, pump.head(flow));
     }
 
-    /** Power the water takes up: rho g Q H. */
+    /**
+     * Power the water takes up: rho g Q H.
+     *
+     * @source definition
+     */
     @Unit("W")
     public double hydraulicPower(@Unit("kg/m^3") double density) {
         return Bounds.positive(density, "kg/m^3", "density") * Gravity.STANDARD * flow * head;
     }
 
-    /** Wire-to-water efficiency: hydraulic power over electrical input. */
+    /**
+     * Wire-to-water efficiency: hydraulic power over electrical input.
+     *
+     * @source definition
+     */
     @Unit("1")
     public double efficiency(@Unit("kg/m^3") double density, @Unit("W") double electricalPower) {
         return hydraulicPower(density) / Bounds.positive(electricalPower, "W", "electrical power");

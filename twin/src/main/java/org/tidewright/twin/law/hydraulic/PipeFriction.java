@@ -30,7 +30,11 @@ public final class PipeFriction {
 
     private PipeFriction() {}
 
-    /** Reynolds number v d / nu. */
+    /**
+     * Reynolds number v d / nu.
+     *
+     * @source definition
+     */
     @Unit("1")
     public static double reynolds(
             @Unit("m/s") double speed, @Unit("m") double bore, @Unit("m^2/s") double kinematicViscosity) {

@@ -24,7 +24,11 @@ public record SumpSection(
         return new SumpSection(surface, newLevel, wall);
     }
 
-    /** Water in the section. */
+    /**
+     * Water in the section.
+     *
+     * @source geometry of upright walls
+     */
     @Unit("m^3")
     public double water() {
         return surface * level;

@@ -44,7 +44,11 @@ public final class VentedDrain {
         return litresPerSecond * CUBIC_METRES;
     }
 
-    /** {@link #annularLimit(double, double, double)} with the usual fill and roughness. */
+    /**
+     * {@link #annularLimit(double, double, double)} with the usual fill and roughness.
+     *
+     * @source Wyly and Eaton 1961, NBS Monograph 31, in the form of EN 12056-3
+     */
     @Unit("m^3/s")
     public static double annularLimit(@Unit("m") double bore) {
         return annularLimit(bore, USUAL_FILL, STACK_ROUGHNESS);

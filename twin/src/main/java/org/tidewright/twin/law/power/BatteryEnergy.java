@@ -33,6 +33,7 @@ public record BatteryEnergy(
      * Share of the printed energy that may be drawn: depth, cold and age together.
      *
      * @return share
+     * @source product of independent losses
      */
     @Unit("1")
     public double usable() {
@@ -44,6 +45,7 @@ public record BatteryEnergy(
      *
      * @param load at the socket
      * @return the load through the inverter and its idle draw
+     * @source energy balance of the inverter
      */
     @Unit("W")
     public double draw(@Unit("W") double load) {

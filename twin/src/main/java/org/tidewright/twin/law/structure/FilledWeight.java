@@ -68,7 +68,11 @@ public record FilledWeight(
         return new FilledWeight(waterVolume * waterDensity, rock, sand, glassVolume * Glass.DENSITY, standAndGear);
     }
 
-    /** Everything together. */
+    /**
+     * Everything together.
+     *
+     * @source conservation of mass
+     */
     @Unit("kg")
     public double total() {
         return water + rock + sand + glass + standAndGear;
