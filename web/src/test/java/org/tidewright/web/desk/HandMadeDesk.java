@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.NullUnmarked;
 import org.tidewright.husbandry.advice.Assumption;
 import org.tidewright.husbandry.advice.Check;
@@ -35,10 +36,13 @@ import org.tidewright.twin.rehearsal.WaterMovement;
 
 /** A desk over the example plans with invented, plausible numbers, so that pages can be seen and tested alone. */
 @NullUnmarked // The example plans are known to have what is read here; a plan without it fails the test.
-public final class HandMadeDesk implements Desk {
+public class HandMadeDesk implements Desk {
     private record Kept(int revision, String text) {}
 
+    private record Cut(Plan plan, boolean airHolesClear) {}
+
     private final Map<String, Kept> systems = new LinkedHashMap<>();
+    private final Map<Cut, WaterMovement> cuts = new ConcurrentHashMap<>();
 
     public HandMadeDesk() {
         for (String name : Examples.NAMES) {
@@ -98,7 +102,7 @@ public final class HandMadeDesk implements Desk {
         if (!plan.hasSump()) {
             return new WaterReport(null, new double[0], null, true, Sentence.of("Nothing can fall back."));
         }
-        WaterMovement movement = HandMadeWater.powerCut(plan, !order.airHolesClear());
+        WaterMovement movement = cuts.computeIfAbsent(new Cut(plan, order.airHolesClear()), HandMadeDesk::powerCut);
         double[] room = room(plan, movement);
         double left = room[room.length - 1];
         boolean dry = left >= 0;
@@ -111,6 +115,10 @@ public final class HandMadeDesk implements Desk {
                         figure(told, "a"),
                         " reach the floor in the second minute.");
         return new WaterReport(movement, room, Figure.about(Measure.VOLUME, left, 3e-3), dry, sentence);
+    }
+
+    private static WaterMovement powerCut(Cut cut) {
+        return HandMadeWater.powerCut(cut.plan(), !cut.airHolesClear());
     }
 
     private static double[] room(Plan plan, WaterMovement movement) {
