@@ -87,7 +87,7 @@ class WebServerTest {
                 .contains("frame-ancestors 'none'", "base-uri 'none'")
                 .doesNotContain("unsafe");
         assertThat(header(answer, "X-Content-Type-Options")).isEqualTo("nosniff");
-        assertThat(header(answer, "Referrer-Policy")).isEqualTo("no-referrer");
+        assertThat(header(answer, "Referrer-Policy")).isEqualTo("same-origin");
         assertThat(header(answer, "Content-Type").replace(" ", "")).isEqualTo("text/html;charset=utf-8");
     }
 
