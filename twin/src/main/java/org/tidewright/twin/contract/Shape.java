@@ -21,7 +21,7 @@ public interface Shape {
         return NoSurface.INSTANCE;
     }
 
-    /** Straight walls, with solids that displace water evenly up to a height. */
+    /** Straight walls, with solids that displace water evenly up to a height; negative where the vessel is wider there. */
     static Shape upright(@Unit("m^2") double area, @Unit("m^3") double solids, @Unit("m") double solidsTop) {
         return new Upright(area, solids, solidsTop);
     }
@@ -51,13 +51,16 @@ public interface Shape {
         }
     }
 
-    /** Upright walls around {@code area}; {@code solids} are spread evenly from the bottom to {@code solidsTop}. */
+    /**
+     * Upright walls around {@code area}; {@code solids} are spread evenly from the bottom to {@code solidsTop}. Under a box
+     * that hangs in the vessel there is water beside the walls of {@code area}: negative solids.
+     */
     record Upright(
             @Unit("m^2") double area,
             @Unit("m^3") double solids,
             @Unit("m") double solidsTop) implements Shape {
         public Upright {
-            if (!(area > 0) || !(solids >= 0) || (solids > 0 && !(solids < area * solidsTop))) {
+            if (!(area > 0) || !(solids == 0 || (solidsTop > 0 && solids < area * solidsTop))) {
                 throw new IllegalArgumentException("a vessel of " + area + " m² cannot hold " + solids
                         + " m³ of solids up to " + solidsTop + " m and water too");
             }

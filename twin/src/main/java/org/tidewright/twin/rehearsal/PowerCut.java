@@ -123,6 +123,10 @@ public final class PowerCut {
         for (Setting setting : List.of(plumbing.pumpRuns(), plumbing.gearRuns(), plumbing.topOffRuns())) {
             run.set(setting, 0);
         }
+        for (Plumbing.AiredLine line : plumbing.airedLines()) {
+            run.set(line.airSince(), run.time());
+            run.setAt(run.time() + line.stopsAfter(), line.seal(), 0);
+        }
     }
 
     private Result record(Run run, State state, double until) {

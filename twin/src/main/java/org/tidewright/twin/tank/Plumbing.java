@@ -58,6 +58,7 @@ public final class Plumbing {
     private final List<Setting> drainsOpen = new ArrayList<>();
     private final List<Setting> primed = new ArrayList<>();
     private final List<Setting> seals = new ArrayList<>();
+    private final List<AiredLine> airedLines = new ArrayList<>();
 
     private final Setting pumpRuns;
     private final Setting gearRuns;
@@ -72,6 +73,16 @@ public final class Plumbing {
      * @param checkValveWorks whether a check valve holds
      */
     public record Assumptions(boolean airHolesClear, boolean checkValveWorks) {}
+
+    /**
+     * A line whose mouth or clear air hole stands above the water while all runs: it draws air as soon as its pump stops.
+     *
+     * @param seal setting that is 1 while no air is in it
+     * @param airSince setting that holds the time from which it draws air
+     * @param stopsAfter time until air has filled it: none at an open mouth
+     */
+    public record AiredLine(
+            Setting seal, Setting airSince, @Unit("s") double stopsAfter) {}
 
     /** The plumbing of a plan that has a sump. */
     public static Plumbing of(Plan plan, Assumptions assumptions) {
@@ -166,6 +177,11 @@ public final class Plumbing {
     /** One for each line that can run backward: 1 while no air is in it. */
     public List<Setting> seals() {
         return seals;
+    }
+
+    /** The lines that air enters at once when their pump stops. */
+    public List<AiredLine> airedLines() {
+        return airedLines;
     }
 
     /** How long the top-off's pump takes to empty its reservoir; 0 without one. */
@@ -404,6 +420,11 @@ public final class Plumbing {
             }
         }
         Setting fadeStart = builder.setting(name + " air hole free since", Double.POSITIVE_INFINITY);
+        if (mouthThere >= levelOf(from)) {
+            airedLines.add(new AiredLine(sealed, fadeStart, 0));
+        } else if (deepestAir >= levelOf(from)) {
+            airedLines.add(new AiredLine(sealed, fadeStart, fadeTime.usual()));
+        }
         return new BackSiphon(
                 name,
                 from,
