@@ -18,7 +18,7 @@ class BuildPageIT {
     void everyCheckHasItsSentenceAndTheFailingOneLeads() {
         try (Visit visit = chromium.visit(Screen.DESK_LIGHT)) {
             Page page = open(visit, "systems/harbour-room/build");
-            assertThat(page.locator("#lead").textContent()).contains("Brush the air hole clear");
+            assertThat(page.locator(".lead").textContent()).contains("Brush the air hole clear");
             Locator rows = page.locator("table.checks tbody tr");
             assertThat(rows.count()).isGreaterThan(10);
             for (Locator row : rows.all()) {

@@ -79,9 +79,9 @@ public record Levers(
                 degree.symbol(),
                 outdoorText == null || outdoorText.isBlank() || (outdoorAsked != null && outdoorFit)
                         ? null
-                        : "from " + plain(degree.shown(COLDEST)) + " to "
-                                + plain(degree.shown(WARMEST)) + "; shown for "
-                                + plain(degree.shown(usualOutdoor)),
+                        : "from " + told(degree.shown(COLDEST)) + " to "
+                                + told(degree.shown(WARMEST)) + "; shown for "
+                                + told(degree.shown(usualOutdoor)),
                 hole,
                 blocked,
                 plan.backup() == null ? null : words(plan.backup()),
@@ -118,6 +118,11 @@ public record Levers(
         return rounded == Math.rint(rounded)
                 ? Long.toString((long) rounded)
                 : String.format(Locale.ROOT, "%.1f", rounded);
+    }
+
+    /** As in a sentence; a field takes the plain form. */
+    private static String told(double value) {
+        return plain(value).replace('-', '\u2212');
     }
 
     private static String words(Backup backup) {
