@@ -1,19 +1,25 @@
 package org.tidewright.app.cli;
 
+import static java.util.stream.Collectors.joining;
+
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Check;
+import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Holding;
+import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.check.PlanChecks;
 import org.tidewright.husbandry.json.ReportJson;
+import org.tidewright.husbandry.water.SystemWater;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.text.PlanDocument;
+import org.tidewright.twin.tank.Place;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -76,6 +82,7 @@ public final class CheckCommand implements Callable<Integer> {
     private void print(Plan plan, Report report, UnitSystem told) {
         Prose prose = new Prose(spec.commandLine().getOut());
         prose.line(plan.name());
+        prose.paragraph("", "  ", volumes(plan, told));
         prose.blank();
         prose.paragraph(report.lead().text(told));
         prose.blank();
@@ -90,6 +97,19 @@ public final class CheckCommand implements Callable<Integer> {
         prose.blank();
         Listing.sources(prose, report.sources());
         Listing.cautions(prose, report.cautions());
+    }
+
+    /** {@code 514 L of water: display 391 L, overflow box 12.6 L, …} */
+    private static String volumes(Plan plan, UnitSystem told) {
+        String parts = SystemWater.running(plan).vessels().stream()
+                .filter(vessel -> vessel.place() != Place.FLOOR)
+                .map(vessel -> vessel.name() + " " + litres(vessel.volume()[0], told))
+                .collect(joining(", "));
+        return litres(SystemWater.volume(plan), told) + " of water while running: " + parts + ".";
+    }
+
+    private static String litres(double volume, UnitSystem told) {
+        return FigureText.of(Figure.exact(Measure.VOLUME, volume), told).line();
     }
 
     private static String mark(Holding holding) {

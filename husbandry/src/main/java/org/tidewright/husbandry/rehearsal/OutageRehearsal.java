@@ -172,7 +172,7 @@ public final class OutageRehearsal {
     private List<Sentence> remarks() {
         List<Sentence> remarks = new ArrayList<>();
         if (study != null) {
-            remarks.addAll(WaterWords.remarks(plan, study, sources));
+            remarks.addAll(WaterWords.remarks(plan, order, study, sources));
         }
         if (result.batteryEmpty() != null) {
             List<Crossing> without =

@@ -10,6 +10,7 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.water.DrainDownStudy;
+import org.tidewright.husbandry.water.FallBack;
 import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Overflow;
 import org.tidewright.plan.model.Plan;
@@ -79,8 +80,13 @@ final class WaterWords {
         return first;
     }
 
-    static List<Sentence> remarks(Plan plan, DrainDownStudy study, Sources sources) {
+    static List<Sentence> remarks(Plan plan, OutageOrder order, DrainDownStudy study, Sources sources) {
         List<Sentence> remarks = new ArrayList<>();
+        String bound = sources.key(
+                "The most that can fall back",
+                Basis.COMPUTED,
+                "geometry alone: areas times heights, contents of pipes and gear; the run stays within it");
+        remarks.add(FallBack.of(plan, order.airHolesClear()).told(bound));
         remarks.add(course(study));
         ReturnLine line = requireNonNull(plan.returnLine());
         if (line.checkValve() != ReturnLine.CheckValve.NONE) {
@@ -109,9 +115,9 @@ final class WaterWords {
                     "In all ", fell, " fall back into the sump. No hand is quick enough: only the geometry acts.");
         }
         return Sentence.of(
-                "In all ",
+                "In the run ",
                 fell,
-                " fall back into the sump; air stops the return line after ",
+                " fell back into the sump; air stopped the return line after ",
                 Figure.exact(Measure.DURATION, over),
                 ". No hand is that quick: only the geometry acts.");
     }

@@ -45,7 +45,7 @@ public final class Laws {
     }
 
     /** A pipe with its fittings, without the losses of its two ends. */
-    static PipeRun bare(PipeLine line) {
+    public static PipeRun bare(PipeLine line) {
         double losses = 0;
         for (Map.Entry<Fitting, Integer> fitting : line.fittings().entrySet()) {
             losses += fitting.getValue() * fitting.getKey().loss().usual();
@@ -67,12 +67,13 @@ public final class Laws {
     }
 
     /** The return line run backward. */
-    static ReturnSiphon backSiphon(ReturnLine line) {
+    public static ReturnSiphon backSiphon(ReturnLine line) {
         // Water enters at the mouths and leaves through the standing pump; a check valve counts as absent.
         return new ReturnSiphon(bare(line.pipe()).withExtraLoss(ENTRY * mouths(line)), ReturnSiphon.STOPPED_IMPELLER);
     }
 
-    static ReturnSiphon backSiphon(PipeLine feed) {
+    /** The same for a feed of its own. */
+    public static ReturnSiphon backSiphon(PipeLine feed) {
         return new ReturnSiphon(bare(feed).withExtraLoss(ENTRY), ReturnSiphon.STOPPED_IMPELLER);
     }
 

@@ -45,6 +45,9 @@ public final class Plumbing {
     /** Name of the time a drain takes to purge, among the parameters. */
     public static final String PURGE_TIME = "time a drain takes to purge its air";
 
+    /** Usual time an air hole takes to stop a siphon, 2 to 10 s; from memory. */
+    public static final @Unit("s") double AIR_HOLE_TIME = 5;
+
     private static final String RETURN_PIPE = "return pipe";
     private static final String RESERVOIR = "top-off reservoir";
 
@@ -392,7 +395,7 @@ public final class Plumbing {
         return builder.parameter(
                 "time an air hole takes to stop the " + line,
                 "s",
-                5,
+                AIR_HOLE_TIME,
                 2,
                 10,
                 Basis.FROM_MEMORY,
