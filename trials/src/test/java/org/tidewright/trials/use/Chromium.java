@@ -60,10 +60,19 @@ public final class Chromium implements AutoCloseable {
 
     /** A reader with a fresh profile. */
     public Visit visit(Screen screen) {
-        return new Visit(browser.newContext(new Browser.NewContextOptions()
+        return new Visit(browser.newContext(options(screen)));
+    }
+
+    /** A reader whose browser runs no script. */
+    public Visit visitWithoutScript(Screen screen) {
+        return new Visit(browser.newContext(options(screen).setJavaScriptEnabled(false)));
+    }
+
+    private static Browser.NewContextOptions options(Screen screen) {
+        return new Browser.NewContextOptions()
                 .setViewportSize(screen.width, screen.height)
                 .setColorScheme(screen.scheme)
-                .setLocale("en-GB")));
+                .setLocale("en-GB");
     }
 
     @Override

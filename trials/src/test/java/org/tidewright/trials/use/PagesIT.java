@@ -12,7 +12,18 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every page, on a desk and on a phone, by day and by night. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesIT {
-    private static final String[] PATHS = {"/"};
+    private static final String[] PATHS = {
+        "/",
+        "/systems/harbour-room/build",
+        "/systems/harbour-room/build?show=blocked",
+        "/systems/harbour-room/rehearse",
+        "/systems/harbour-room/rehearse?hole=blocked&outdoor_c=35",
+        "/systems/harbour-room/plan",
+        "/systems/fifty-five-gallon/build",
+        "/systems/fifty-five-gallon/rehearse",
+        "/systems/window-nano/build",
+        "/systems/window-nano/rehearse"
+    };
 
     private final Program program = Program.demo();
     private final Chromium chromium = Chromium.start();

@@ -235,13 +235,8 @@ final class GearDrawing {
                 .open("title")
                 .text(pump.name() + ", " + pump.power())
                 .close();
-        pen.path(
-                new SectionPen.Path()
-                        .to(x, stone)
-                        .line(x, rim + 22)
-                        .line(x + 60, rim + 22)
-                        .line(x + 60, rim + 2),
-                "fine");
+        pen.line(x, stone, x, rim + 14, "fine");
+        pen.area(new Area(x - 22, rim + 14, 44, 22), "seen filled", "rx", 4.0);
         pen.area(new Area(x - 12, stone - 14, 24, 14), "seen filled", "rx", 5.0);
         for (int i = 0; i < 7; i++) {
             double y = stone + 18 + i * (surface - stone - 30) / 7;

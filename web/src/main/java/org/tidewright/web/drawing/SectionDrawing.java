@@ -38,6 +38,15 @@ public record SectionDrawing(String svg, String classes) {
         LabelColumn mouths = mouths(layout, routes, units);
         double mouthsX = mouthsX(pen, routes);
         double mouthsTop = layout.display().inside().top() - pen.pixels(30);
+        double free = layout.box() == null
+                ? layout.display().inside().right()
+                : layout.box().crestX();
+        LabelColumn aside = new LabelColumn();
+        if (mouths.room(pen, mouthsX, mouthsTop).right() > free) {
+            // Too narrow a tank for words in its water: they join those beside it.
+            aside = mouths;
+            mouths = new LabelColumn();
+        }
 
         svg.open("svg")
                 .has("viewBox", frame.viewBox())
@@ -61,7 +70,7 @@ public record SectionDrawing(String svg, String classes) {
         scales(pen, layout, frame, units);
         svg.open("g").has("class", "wide-only");
         mouths.draw(pen, mouthsX, mouthsTop, "onwater");
-        heights(pen, layout, routes, frame, units);
+        heights(pen, layout, routes, frame, aside, units);
         limit(pen, layout, slots);
         names(pen, layout);
         svg.close();
@@ -124,14 +133,18 @@ public record SectionDrawing(String svg, String classes) {
 
     /** What stands at which height, right of the display. */
     private static void heights(
-            SectionPen pen, SectionLayout layout, PipeRoutes routes, SectionFrame frame, UnitSystem units) {
+            SectionPen pen,
+            SectionLayout layout,
+            PipeRoutes routes,
+            SectionFrame frame,
+            LabelColumn column,
+            UnitSystem units) {
         Plan plan = layout.plan();
         Overflow overflow = plan.overflow();
         Area display = layout.display().inside();
         double top = display.top() + pen.pixels(8);
         double x = frame.labelX();
         String unit = units == UnitSystem.US ? "heights in inches" : "heights in mm";
-        LabelColumn column = new LabelColumn();
         column.add(
                 layout.display().outside().right(),
                 display.top(),

@@ -10,8 +10,8 @@ import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.Outdoors;
 
 /**
- * The levers of a rehearsal: what was asked, what of it can be, and what is wrong with the rest. What cannot be is shown
- * as it was typed, with the reason, and the usual value is rehearsed in its place.
+ * The levers of a rehearsal: what was asked, what of it can be, and what is wrong with the rest. A number that cannot be is
+ * shown as it was typed, with the reason, and the usual value is rehearsed in its place.
  *
  * @param order what is rehearsed
  * @param hours as it stands in its field
@@ -70,11 +70,11 @@ public record Levers(
         boolean used = plan.backup() != null && chosen(query, "backup", "yes", usual.backupUsed());
         return new Levers(
                 new OutageOrder(hours, Outdoors.constant(outdoor), !blocked, used),
-                hoursText == null || hoursText.isBlank() ? plain(usual.hours()) : hoursText,
+                shown(hoursText, hoursAsked, usual.hours()),
                 hoursText == null || hoursText.isBlank() || hoursFit
                         ? null
                         : "from 1 to 168 hours; shown for " + plain(usual.hours()),
-                outdoorText == null || outdoorText.isBlank() ? plain(degree.shown(usualOutdoor)) : outdoorText,
+                shown(outdoorText, outdoorAsked, degree.shown(usualOutdoor)),
                 name,
                 degree.symbol(),
                 outdoorText == null || outdoorText.isBlank() || (outdoorAsked != null && outdoorFit)
@@ -103,6 +103,14 @@ public record Levers(
         } catch (NumberFormatException noNumber) {
             return null;
         }
+    }
+
+    /** What a field shows: what was typed, as far as a field for numbers can hold it. */
+    private static String shown(@Nullable String typed, @Nullable Double number, double usual) {
+        if (typed == null || typed.isBlank()) {
+            return plain(usual);
+        }
+        return number == null ? "" : typed.strip();
     }
 
     private static String plain(double value) {

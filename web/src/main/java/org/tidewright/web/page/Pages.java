@@ -69,6 +69,11 @@ public final class Pages {
         return editor(view, PlanPage.stale(view, token, basedOn, typed), reader);
     }
 
+    /** The editor with what was typed, after it could not be written down. */
+    public String planUnkept(SystemView view, String token, int basedOn, String typed, Reader reader) {
+        return editor(view, PlanPage.unkept(view, token, basedOn, typed), reader);
+    }
+
     private String editor(SystemView view, PlanPage page, Reader reader) {
         String title = "Plan: " + view.entry().name();
         return html("plan", reader.around(title, "plan", 40, desk.systems(), view.entry()), page);

@@ -68,6 +68,13 @@ public record PlanPage(
         return page(view, token, basedOn, typed, List.of(), lead, null);
     }
 
+    /** What was typed, after it could not be written down. */
+    static PlanPage unkept(SystemView view, String token, int basedOn, String typed) {
+        String lead = "Not kept: the program could not write the new revision; its log says why. Your text still stands"
+                + " here, so save again once there is room, or take a copy of it.";
+        return page(view, token, basedOn, typed, List.of(), lead, null);
+    }
+
     private static PlanPage page(
             SystemView view,
             String token,

@@ -7,6 +7,8 @@ import io.javalin.http.HttpStatus;
 import java.io.StringWriter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.tidewright.plan.fault.Fault;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
@@ -21,6 +23,7 @@ import tools.jackson.core.json.JsonFactory;
 
 /** The plan as text: read, checked while it is typed, saved. */
 public final class PlanRoutes {
+    private static final Logger LOG = LoggerFactory.getLogger(PlanRoutes.class);
     private static final JsonFactory JSON = new JsonFactory();
 
     private final Desk desk;
@@ -72,7 +75,15 @@ public final class PlanRoutes {
             Answers.html(ctx, pages.planStale(view, token.of(ctx), basedOn, text, reader));
             return;
         }
-        SaveResult result = desk.save(id, basedOn, text);
+        SaveResult result;
+        try {
+            result = desk.save(id, basedOn, text);
+        } catch (RuntimeException unwritable) {
+            LOG.error("A revision of {} could not be kept", id, unwritable);
+            ctx.status(HttpStatus.INTERNAL_SERVER_ERROR);
+            Answers.html(ctx, pages.planUnkept(view, token.of(ctx), basedOn, text, reader));
+            return;
+        }
         if (result instanceof SaveResult.Saved saved) {
             ctx.redirect("/systems/" + id + "/plan?saved=" + saved.revision(), HttpStatus.SEE_OTHER);
         } else if (result instanceof SaveResult.Faulty faulty) {

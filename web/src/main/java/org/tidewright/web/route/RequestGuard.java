@@ -24,8 +24,9 @@ public final class RequestGuard {
                     + " form-action 'self'; frame-ancestors 'none'; base-uri 'none'",
             "X-Content-Type-Options",
             "nosniff",
+            // Not no-referrer: with that a browser tells the origin of its own forms as "null".
             "Referrer-Policy",
-            "no-referrer",
+            "same-origin",
             "Cross-Origin-Opener-Policy",
             "same-origin",
             "Cross-Origin-Resource-Policy",

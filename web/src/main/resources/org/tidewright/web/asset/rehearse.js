@@ -137,11 +137,14 @@ export function start(main, replaced) {
 
   // Another cut: the server rehearses it; only the page's middle changes, and the moment being looked at stays.
   const form = main.querySelector('[data-levers]');
-  let asked = 0;
+  let asked = 0, pending = '';
   async function ask() {
     if (!form.reportValidity()) return;
     const address = new URL(form.action);
     address.search = new URLSearchParams(new FormData(form));
+    // Enter in a field changes it and sends the form: one question is enough.
+    if (address.href === pending) return;
+    pending = address.href;
     const mine = ++asked;
     main.setAttribute('aria-busy', 'true');
     try {
@@ -152,7 +155,7 @@ export function start(main, replaced) {
       history.replaceState(null, '', address.pathname + address.search + (share ? `#at=${Math.round(timeAt(share))}` : ''));
       replaced(page);
     } catch {
-      form.submit();
+      if (mine === asked) form.submit();
     }
   }
   form.addEventListener('change', ask);

@@ -45,7 +45,7 @@ class LeversTest {
         Levers levers = read(Map.of("hours", "9999", "outdoor_c", "warm"), HARBOUR, UnitSystem.METRIC);
         assertThat(levers.hours()).isEqualTo("9999");
         assertThat(levers.hoursFault()).contains("168");
-        assertThat(levers.outdoor()).isEqualTo("warm");
+        assertThat(levers.outdoor()).isEmpty();
         assertThat(levers.outdoorFault()).contains("-40");
         assertThat(levers.order().hours()).isEqualTo(24);
         assertThat(read(Map.of("hours", "NaN"), HARBOUR, UnitSystem.METRIC).hoursFault())

@@ -6,12 +6,14 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +29,7 @@ import org.tidewright.plan.Examples;
 import org.tidewright.web.WebServer;
 import org.tidewright.web.WebSettings;
 import org.tidewright.web.desk.HandMadeDesk;
+import org.tidewright.web.desk.SaveResult;
 import org.tidewright.web.desk.SystemView;
 
 /** The pages asked for over HTTP from a server that runs. */
@@ -44,9 +47,10 @@ class WebServerTest {
             "/systems/fifty-five-gallon/build",
             "/systems/fifty-five-gallon/rehearse",
             "/systems/window-nano/build",
-            "/systems/window-nano/rehearse",
-            "/systems/nobody/build",
-            "/nowhere");
+            "/systems/window-nano/rehearse");
+
+    static final List<String> NO_PAGES =
+            List.of("/systems/nobody/build", "/systems/nobody/plan", "/nowhere", "/assets/x/y");
 
     private final HandMadeDesk desk = new HandMadeDesk() {
         @Override
@@ -55,6 +59,14 @@ class WebServerTest {
                 throw new IllegalStateException("a secret of the inside");
             }
             return super.system(id);
+        }
+
+        @Override
+        public synchronized SaveResult save(String id, int basedOnRevision, String text) {
+            if (id.equals("full-disk")) {
+                throw new UncheckedIOException(new IOException("No space left on device"));
+            }
+            return super.save(id, basedOnRevision, text);
         }
     };
     private WebServer server;
@@ -81,13 +93,26 @@ class WebServerTest {
     @FieldSource("PAGES")
     void everyPageCarriesTheStrictHeaders(String page) {
         HttpResponse<String> answer = visitor.get(page);
-        assertThat(answer.statusCode()).isEqualTo(page.contains("no") && !page.contains("nano") ? 404 : 200);
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertStrictHeaders(answer);
+    }
+
+    @ParameterizedTest
+    @FieldSource("NO_PAGES")
+    void whatIsNotThereIsToldInTheSameLook(String page) {
+        HttpResponse<String> answer = visitor.get(page);
+        assertThat(answer.statusCode()).isEqualTo(404);
+        assertThat(answer.body()).contains("Nothing stands at this address", "class=\"neatline");
+        assertStrictHeaders(answer);
+    }
+
+    private static void assertStrictHeaders(HttpResponse<String> answer) {
         assertThat(header(answer, "Content-Security-Policy"))
                 .contains("default-src 'none'", "script-src 'self'", "style-src 'self'", "form-action 'self'")
                 .contains("frame-ancestors 'none'", "base-uri 'none'")
                 .doesNotContain("unsafe");
         assertThat(header(answer, "X-Content-Type-Options")).isEqualTo("nosniff");
-        assertThat(header(answer, "Referrer-Policy")).isEqualTo("no-referrer");
+        assertThat(header(answer, "Referrer-Policy")).isEqualTo("same-origin");
         assertThat(header(answer, "Content-Type").replace(" ", "")).isEqualTo("text/html;charset=utf-8");
     }
 
@@ -169,9 +194,7 @@ class WebServerTest {
                 "NONSENSE\r\n\r\n", "GET / HTTP/1.1\r\nHost: localhost\r\nX: " + "a".repeat(20_000) + "\r\n\r\n")) {
             String answer = raw(request);
             assertThat(answer).containsPattern("^HTTP/1.1 4\\d\\d");
-            assertThat(answer.toLowerCase(java.util.Locale.ROOT))
-                    .doesNotContain("jetty")
-                    .doesNotContain("exception");
+            assertThat(answer.toLowerCase(Locale.ROOT)).doesNotContain("jetty").doesNotContain("exception");
         }
     }
 
@@ -283,6 +306,16 @@ class WebServerTest {
         assertThat(desk.system("shared").orElseThrow().text()).isEqualTo(theirs);
         assertThat(visitor.post("/systems/shared/plan", form(token, 2, mine)).statusCode())
                 .isEqualTo(303);
+    }
+
+    @Test
+    void aTextThatCannotBeWrittenDownStaysInTheEditor() {
+        desk.put("full-disk", Examples.text("window-nano"));
+        String token = visitor.token("/systems/full-disk/plan");
+        String typed = Examples.text("window-nano") + "# an hour of work\n";
+        HttpResponse<String> answer = visitor.post("/systems/full-disk/plan", form(token, 1, typed));
+        assertThat(answer.statusCode()).isEqualTo(500);
+        assertThat(answer.body()).contains("# an hour of work").doesNotContain("No space left");
     }
 
     @Test
