@@ -92,23 +92,24 @@ final class LimitMarks {
         double clear = bound.forbiddenBelow() ? 18 : 14;
         double over = bound.forbiddenBelow() ? -5 : -9;
         double from = y + (under ? clear : over);
-        if (curveMeets(from, 0, 0.14) && !curveMeets(from, 0.82, 1)) {
+        boolean atEnd = curveMeets(from, 0, 0.14) && !curveMeets(from, 0.82, 1);
+        if (atEnd) {
             svg.open("text")
                     .has("x", "100%")
                     .has("dx", -34.0)
                     .has("y", from)
                     .has("text-anchor", "end")
-                    .has("class", "halo")
-                    .text(words)
-                    .close();
-        } else {
-            svg.open("text")
-                    .has("x", 4.0)
-                    .has("y", from)
-                    .has("class", "halo")
+                    .has("class", "halo wide-only")
                     .text(words)
                     .close();
         }
+        // A narrow screen has no room for it at the end beside the times.
+        svg.open("text")
+                .has("x", 4.0)
+                .has("y", from)
+                .has("class", atEnd ? "halo phone-only" : "halo")
+                .text(words)
+                .close();
     }
 
     /** Whether the curve runs through words on a line at this height, between two shares of the axis. */

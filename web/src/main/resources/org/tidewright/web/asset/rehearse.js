@@ -53,7 +53,8 @@ export function start(main, replaced) {
       return `${worst.forbidden_below ? 'under' : 'over'} ${edge} ${curve.unit}: ${worst.words}`;
     }
     if (!curve.limits.length) return '';
-    const nearest = curve.limits.reduce((a, b) => (away(a) <= away(b) ? a : b));
+    const drawn = curve.limits.filter((limit) => limit.value >= curve.bottom && limit.value <= curve.top);
+    const nearest = (drawn.length ? drawn : curve.limits).reduce((a, b) => (away(a) <= away(b) ? a : b));
     const side = nearest.forbidden_below ? 'above' : 'below';
     return `${number(away(nearest), curve.decimals)} ${curve.unit} ${side} the limit`;
   };
