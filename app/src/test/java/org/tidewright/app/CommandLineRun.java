@@ -15,4 +15,9 @@ public record CommandLineRun(int exitCode, String out, String err) {
                 arguments);
         return new CommandLineRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
+
+    /** What it printed, as if on one line. */
+    public String words() {
+        return out.replaceAll("\\s+", " ");
+    }
 }

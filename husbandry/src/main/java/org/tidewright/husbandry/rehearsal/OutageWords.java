@@ -3,6 +3,7 @@ package org.tidewright.husbandry.rehearsal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
@@ -36,12 +37,14 @@ final class OutageWords {
     }
 
     private static Sentence weather(OutageOrder order) {
+        double[] outdoors = order.outdoors().temperature();
+        Figure coldest = Figure.exact(
+                Measure.TEMPERATURE, DoubleStream.of(outdoors).min().orElseThrow());
+        Figure warmest = Figure.exact(
+                Measure.TEMPERATURE, DoubleStream.of(outdoors).max().orElseThrow());
         return order.outdoors().isConstant()
-                ? Sentence.of(
-                        "With ",
-                        Figure.exact(Measure.TEMPERATURE, order.outdoors().temperature()[0]),
-                        " outdoors, ")
-                : Sentence.of("With the weather given, ");
+                ? Sentence.of("With ", coldest, " outdoors, ")
+                : Sentence.of("With ", coldest, " to ", warmest, " outdoors, ");
     }
 
     private static String opening(Crossing first) {

@@ -44,10 +44,10 @@ public final class PowerCut {
                     .orElse(Double.POSITIVE_INFINITY);
         }
 
-        /** Water on the floor in the end. */
+        /** Water that came on to the floor during the run. */
         public @Unit("m^3") double spilled() {
             double[] floor = movement.vessel(Plumbing.FLOOR).volume();
-            return floor[floor.length - 1];
+            return floor[floor.length - 1] - floor[0];
         }
 
         /** Whether the return pump drew air. */

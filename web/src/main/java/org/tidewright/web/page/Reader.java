@@ -78,9 +78,9 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
         return "/systems/" + system.id();
     }
 
-    /** {@code 486 L, plan revision 7}. */
+    /** {@code 486 L in circulation, plan revision 7}. */
     String facts(SystemEntry system) {
         Figure water = Figure.exact(Measure.VOLUME, system.water());
-        return FigureText.of(water, units(system)).line() + ", plan revision " + system.revision();
+        return FigureText.of(water, units(system)).line() + " in circulation, plan revision " + system.revision();
     }
 }

@@ -46,7 +46,7 @@ class LeversTest {
         assertThat(levers.hours()).isEqualTo("9999");
         assertThat(levers.hoursFault()).contains("168");
         assertThat(levers.outdoor()).isEmpty();
-        assertThat(levers.outdoorFault()).contains("-40");
+        assertThat(levers.outdoorFault()).contains("−40");
         assertThat(levers.order().hours()).isEqualTo(24);
         assertThat(read(Map.of("hours", "NaN"), HARBOUR, UnitSystem.METRIC).hoursFault())
                 .isNotNull();
