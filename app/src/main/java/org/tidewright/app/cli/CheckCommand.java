@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Check;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.FigureText;
@@ -21,8 +20,8 @@ import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.text.PlanDocument;
 import org.tidewright.twin.tank.Place;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -52,14 +51,8 @@ public final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PLAN", description = "the plan file")
     private Path file = Path.of("");
 
-    @Option(names = "--json", description = "print one JSON object, numbers metric, units in the names")
-    private boolean json;
-
-    @Option(
-            names = "--units",
-            paramLabel = "metric|us",
-            description = "units of the sentences; the plan's own if not given")
-    private @Nullable UnitSystem units;
+    @Mixin
+    private AnswerOptions answer = new AnswerOptions();
 
     @Override
     public Integer call() {
@@ -69,9 +62,9 @@ public final class CheckCommand implements Callable<Integer> {
             return ExitCode.INVALID;
         }
         Plan plan = document.get().plan();
-        UnitSystem told = units == null ? plan.units() : units;
+        UnitSystem told = answer.units(plan);
         Report report = PlanChecks.of(plan);
-        if (json) {
+        if (answer.asJson()) {
             spec.commandLine().getOut().println(ReportJson.text(plan, report, told));
         } else {
             print(plan, report, told);

@@ -3,7 +3,6 @@ package org.tidewright.app.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.json.OutageJson;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.husbandry.rehearsal.OutageReport;
@@ -13,6 +12,7 @@ import org.tidewright.plan.text.PlanDocument;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.Outdoors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -76,14 +76,8 @@ public final class RehearseCommand implements Callable<Integer> {
     @Option(names = "--no-backup", description = "leave the plan's battery and generator out")
     private boolean noBackup;
 
-    @Option(names = "--json", description = "print one JSON object, numbers metric, units in the names")
-    private boolean json;
-
-    @Option(
-            names = "--units",
-            paramLabel = "metric|us",
-            description = "units of the sentences; the plan's own if not given")
-    private @Nullable UnitSystem units;
+    @Mixin
+    private AnswerOptions answer = new AnswerOptions();
 
     @Override
     public Integer call() {
@@ -94,11 +88,11 @@ public final class RehearseCommand implements Callable<Integer> {
             return ExitCode.INVALID;
         }
         Plan plan = document.get().plan();
-        UnitSystem told = units == null ? plan.units() : units;
+        UnitSystem told = answer.units(plan);
         OutageReport report = switch (event) {
             case OUTAGE -> OutageRehearsal.of(plan, order);
         };
-        if (json) {
+        if (answer.asJson()) {
             spec.commandLine().getOut().println(OutageJson.text(report, told));
         } else {
             OutagePrint.whole(new Prose(spec.commandLine().getOut()), report, told);

@@ -60,12 +60,12 @@ public final class Chromium implements AutoCloseable {
 
     /** A reader with a fresh profile. */
     public Visit visit(Screen screen) {
-        return new Visit(browser.newContext(options(screen)));
+        return new Visit(browser.newContext(options(screen)), true);
     }
 
     /** A reader whose browser runs no script. */
     public Visit visitWithoutScript(Screen screen) {
-        return new Visit(browser.newContext(options(screen).setJavaScriptEnabled(false)));
+        return new Visit(browser.newContext(options(screen).setJavaScriptEnabled(false)), false);
     }
 
     private static Browser.NewContextOptions options(Screen screen) {

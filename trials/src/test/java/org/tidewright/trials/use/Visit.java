@@ -21,7 +21,10 @@ public final class Visit implements AutoCloseable {
     private final Page page;
     private final List<String> faults = new ArrayList<>();
 
-    Visit(BrowserContext context) {
+    private final boolean withScript;
+
+    Visit(BrowserContext context, boolean withScript) {
+        this.withScript = withScript;
         this.context = context;
         // The browser's own message names the directive only; this one names the line.
         context.addInitScript("document.addEventListener('securitypolicyviolation', e => console.error("
@@ -68,6 +71,9 @@ public final class Visit implements AutoCloseable {
 
     /** None of the automatic checks of WCAG finds something serious or critical. */
     public void assertAccessible() {
+        if (!withScript) {
+            throw new IllegalStateException("the checks are a script themselves; this visit runs none");
+        }
         List<String> barriers = new AxeBuilder(page)
                 .analyze().getViolations().stream()
                         .filter(rule -> SERIOUS.contains(rule.getImpact()))

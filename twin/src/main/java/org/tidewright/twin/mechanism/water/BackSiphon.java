@@ -13,10 +13,8 @@ import org.tidewright.twin.law.hydraulic.ReturnSiphon;
  * The return line running backward once its pump has stopped, until air enters: through the outlet at once, through an
  * air hole over some seconds. It does not start again before the pump has run.
  */
-public final class BackSiphon implements WaterWay {
+public final class BackSiphon extends PipedWay {
     private final String name;
-    private final Body from;
-    private final Body to;
     private final double outletHeight;
     private final double airHeight;
     private final ReturnSiphon line;
@@ -48,9 +46,8 @@ public final class BackSiphon implements WaterWay {
             Setting sealed,
             Parameter fadeTime,
             Setting fadeStart) {
+        super(Kind.BACK_SIPHON, from, to);
         this.name = name;
-        this.from = from;
-        this.to = to;
         this.outletHeight = outletHeight;
         this.airHeight = airHeight;
         this.line = line;
@@ -62,27 +59,12 @@ public final class BackSiphon implements WaterWay {
     }
 
     @Override
-    public Kind kind() {
-        return Kind.BACK_SIPHON;
-    }
-
-    @Override
-    public Body from() {
-        return from;
-    }
-
-    @Override
-    public Body to() {
-        return to;
-    }
-
-    @Override
     public double flow(View now) {
         if (now.value(pumpRunning) > 0 || now.value(sealed) == 0) {
             return 0;
         }
         double fading = 1 - Math.max(0, now.time() - now.value(fadeStart)) / now.value(fadeTime);
-        return fading <= 0 ? 0 : fading * line.flow(Math.max(0, now.height(from) - now.height(to)), viscosity);
+        return fading <= 0 ? 0 : fading * line.flow(Math.max(0, now.height(from()) - now.height(to())), viscosity);
     }
 
     @Override
@@ -90,7 +72,7 @@ public final class BackSiphon implements WaterWay {
         Watch mouthFree = new Watch(
                 name + " siphon broken",
                 Watch.Crossing.FALLING,
-                now -> now.height(from) - outletHeight,
+                now -> now.height(from()) - outletHeight,
                 (now, switches) -> switches.set(sealed, 0));
         if (airHeight <= outletHeight) {
             return List.of(mouthFree);
@@ -98,7 +80,7 @@ public final class BackSiphon implements WaterWay {
         Watch holeFree = new Watch(
                 name + " air hole free",
                 Watch.Crossing.FALLING,
-                now -> now.height(from) - airHeight,
+                now -> now.height(from()) - airHeight,
                 (now, switches) -> {
                     switches.set(fadeStart, now.time());
                     switches.setAt(now.time() + now.value(fadeTime), sealed, 0);

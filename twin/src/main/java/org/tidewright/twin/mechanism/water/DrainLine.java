@@ -18,15 +18,13 @@ import org.tidewright.twin.law.hydraulic.VentedDrain;
  * runs full of water; unprimed, it takes air along and passes only the annular flow until its mouth is under water long
  * enough to purge.
  */
-public final class DrainLine implements WaterWay {
+public final class DrainLine extends PipedWay {
     /** Water over the mouth, in bores, below which a siphon draws air and above which it can purge; common practice. */
     private static final double SEALING_BORES = 1.0;
 
     private static final double LOSING_HEAD = 2e-3;
 
     private final String name;
-    private final Body from;
-    private final Body to;
     private final double inletHeight;
     private final PipeRun pipe;
     private final DrainMouth mouth;
@@ -55,9 +53,8 @@ public final class DrainLine implements WaterWay {
             @Nullable Setting primed,
             Setting open,
             Parameter purgeTime) {
+        super(Kind.DRAIN, from, to);
         this.name = name;
-        this.from = from;
-        this.to = to;
         this.inletHeight = inletHeight;
         this.pipe = pipe;
         this.mouth = new DrainMouth(pipe.bore());
@@ -69,29 +66,14 @@ public final class DrainLine implements WaterWay {
     }
 
     @Override
-    public Kind kind() {
-        return Kind.DRAIN;
-    }
-
-    @Override
-    public Body from() {
-        return from;
-    }
-
-    @Override
-    public Body to() {
-        return to;
-    }
-
-    @Override
     public double flow(View now) {
-        double height = now.height(from);
+        double height = now.height(from());
         double head = height - inletHeight;
         if (head <= 0) {
             return 0;
         }
         double passed = primed == null || now.value(primed) > 0
-                ? FullSiphon.capacity(pipe, Math.max(0, height - now.height(to)), viscosity)
+                ? FullSiphon.capacity(pipe, Math.max(0, height - now.height(to())), viscosity)
                 : annular;
         return now.value(open) * Math.min(mouth.flow(head), passed);
     }
@@ -105,12 +87,12 @@ public final class DrainLine implements WaterWay {
                 new Watch(
                         name + " draws air",
                         Watch.Crossing.FALLING,
-                        now -> now.height(from) - inletHeight - LOSING_HEAD,
+                        now -> now.height(from()) - inletHeight - LOSING_HEAD,
                         (now, switches) -> switches.set(primed, 0)),
                 new Watch(
                         name + " begins to purge",
                         Watch.Crossing.RISING,
-                        now -> now.height(from) - inletHeight - SEALING_BORES * pipe.bore(),
+                        now -> now.height(from()) - inletHeight - SEALING_BORES * pipe.bore(),
                         (now, switches) -> {
                             if (now.value(primed) == 0) {
                                 switches.setAt(now.time() + now.value(purgeTime), primed, 1);

@@ -11,14 +11,12 @@ import org.tidewright.twin.contract.Watch;
  * One branch of the return pump: from the sump's last section to a vessel. The pump gulps air when the level comes near
  * its intake and passes nothing at it.
  */
-public final class ReturnPump implements WaterWay {
+public final class ReturnPump extends PipedWay {
     /** Event that the pump begins to draw air. */
     public static final String DRAWS_AIR = "the return pump draws air";
 
     private static final double GULPING_DEPTH = 0.01;
 
-    private final Body from;
-    private final Body to;
     private final int branch;
     private final Outlet first;
     private final Outlet second;
@@ -61,8 +59,7 @@ public final class ReturnPump implements WaterWay {
      */
     public ReturnPump(
             Body from, int branch, List<Outlet> outlets, Lift lift, @Unit("m") double intakeLevel, Setting running) {
-        this.from = from;
-        this.to = outlets.get(branch).vessel();
+        super(Kind.RETURN, from, outlets.get(branch).vessel());
         this.branch = branch;
         this.first = outlets.get(0);
         this.second = outlets.get(outlets.size() - 1);
@@ -72,27 +69,12 @@ public final class ReturnPump implements WaterWay {
     }
 
     @Override
-    public Kind kind() {
-        return Kind.RETURN;
-    }
-
-    @Override
-    public Body from() {
-        return from;
-    }
-
-    @Override
-    public Body to() {
-        return to;
-    }
-
-    @Override
     public double flow(View now) {
-        double drawn = now.value(running) * WaterWay.fading(now.level(from) - intakeLevel, GULPING_DEPTH);
+        double drawn = now.value(running) * WaterWay.fading(now.level(from()) - intakeLevel, GULPING_DEPTH);
         if (drawn == 0) {
             return 0;
         }
-        double drawHeight = now.height(from);
+        double drawHeight = now.height(from());
         return drawn * lift.to(branch, first.height(now) - drawHeight, second.height(now) - drawHeight);
     }
 
@@ -101,6 +83,6 @@ public final class ReturnPump implements WaterWay {
         return branch > 0
                 ? List.of()
                 : List.of(Watch.noting(
-                        DRAWS_AIR, Watch.Crossing.FALLING, now -> now.level(from) - intakeLevel - GULPING_DEPTH));
+                        DRAWS_AIR, Watch.Crossing.FALLING, now -> now.level(from()) - intakeLevel - GULPING_DEPTH));
     }
 }
