@@ -2,34 +2,24 @@ package org.tidewright.twin.tank;
 
 import static java.util.Objects.requireNonNull;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.tidewright.plan.model.AirPump;
-import org.tidewright.plan.model.Backup;
-import org.tidewright.plan.model.CirculationPump;
-import org.tidewright.plan.model.Cover;
 import org.tidewright.plan.model.Glass;
-import org.tidewright.plan.model.Heater;
 import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Rock;
 import org.tidewright.plan.model.Room;
-import org.tidewright.seawater.gas.SchmidtNumber;
-import org.tidewright.seawater.heat.MoistAir;
+import org.tidewright.plan.model.Sand;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
-import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Watch;
 import org.tidewright.twin.law.heat.TankHeatCapacity;
-import org.tidewright.twin.mechanism.gas.AirStone;
-import org.tidewright.twin.mechanism.gas.SurfaceOxygen;
-import org.tidewright.twin.mechanism.heat.CoveredSurface;
-import org.tidewright.twin.mechanism.heat.DeviceHeat;
-import org.tidewright.twin.mechanism.heat.OpenSurface;
 import org.tidewright.twin.mechanism.heat.RoomEnvelope;
 import org.tidewright.twin.mechanism.heat.WallLoss;
 import org.tidewright.twin.mechanism.heat.Weather;
@@ -53,15 +43,14 @@ public final class Climate {
     private final Water water;
     private final Network.Builder builder;
     private final PowerSupplies supplies;
+    private final WaterSurfaces surfaces;
+    private final BackedDevices devices;
     private final Body room;
-    private final Body air;
-    private final Body life;
     private final Body display;
     private final @Nullable Body sump;
     private final @Nullable Body refugium;
     private final Volumes volumes;
     private final Parameter wallFactor;
-    private final double airVapourPressure;
     private final Network network;
 
     /**
@@ -101,12 +90,10 @@ public final class Climate {
         double roomCapacity =
                 described.floorArea().in("m^2") * described.construction().capacityPerArea();
         room = builder.body(ROOM, Shape.none(), 0, roomCapacity);
-        air = builder.body("air");
-        life = builder.body("life");
+        Body air = builder.body("air");
+        Body life = builder.body("life");
         Body outdoors = builder.body("outdoors");
         builder.add(new RoomEnvelope(room, outdoors, weather, roomLoss(described)));
-        airVapourPressure = MoistAir.vapourPressure(
-                described.temperature().in("degC"), described.humidity().in("1"));
         wallFactor = builder.parameter(
                 "heat loss of the tanks, factor",
                 "1",
@@ -116,14 +103,16 @@ public final class Climate {
                 Basis.FROM_MEMORY,
                 "films by Churchill and Chu 1975 and radiation; what stands around the tank is not described");
         supplies = new PowerSupplies(builder, room, backupUsed ? plan.backup() : null);
+        surfaces = new WaterSurfaces(plan, water, builder, room, air);
+        devices = new BackedDevices(plan, water, builder, supplies, room, air);
 
         Vessels vessels = Vessels.of(plan);
-        display = vesselBody(vessels.display(), plan.display().glass(), volumes.display(), displaySolids(), 0);
-        surfaces(display, plan.display().cover(), surface(vessels), stirrersOf(Names.DISPLAY, true));
+        display = vesselBody(vessels.display(), plan.display().glass(), volumes.display(), displaySolids());
+        surfaces.add(display, plan.display().cover(), surface(vessels), devices.stirrersOf(Names.DISPLAY));
         sump = plan.sump() == null ? null : sumpBody(vessels);
         refugium = plan.refugium() == null ? null : refugiumBody(vessels);
         Breathing.add(plan, water, builder, life, display, volumes.display(), sump, volumes.sump());
-        devices(plan);
+        devices.add(bodies());
         watches.over(display).forEach(builder::watch);
         network = builder.build();
     }
@@ -173,6 +162,18 @@ public final class Climate {
         return state;
     }
 
+    private Map<String, Body> bodies() {
+        Map<String, Body> bodies = new HashMap<>();
+        bodies.put(display.name(), display);
+        if (sump != null) {
+            bodies.put(sump.name(), sump);
+        }
+        if (refugium != null) {
+            bodies.put(refugium.name(), refugium);
+        }
+        return bodies;
+    }
+
     private void fill(State state, Body body, double volume) {
         state.fill(body, volume, water.temperature(), water.salinity(), water.oxygen());
     }
@@ -185,8 +186,8 @@ public final class Climate {
                 .mapToDouble(section ->
                         section.rock() == null ? 0 : section.rock().dryMass().in("kg"))
                 .sum();
-        Body body = vesselBody(whole, plan.sump().glass(), volumes.sump(), rock, 0);
-        surfaces(body, plan.sump().cover(), whole.length() * whole.width(), stirrersOf(SUMP, true));
+        Body body = vesselBody(whole, plan.sump().glass(), volumes.sump(), rock);
+        surfaces.add(body, plan.sump().cover(), whole.length() * whole.width(), devices.stirrersOf(SUMP));
         Supply returnPump = supplies.of(Names.RETURN_PUMP);
         builder.add(new Circulation(display, body, running(vessels).displayFlow(), returnPump));
         return body;
@@ -196,8 +197,9 @@ public final class Climate {
         Vessels.Vessel vessel = requireNonNull(vessels.refugium());
         double solids = massOf(requireNonNull(plan.refugium()).rock())
                 + massOf(plan.refugium().sand());
-        Body body = vesselBody(vessel, plan.refugium().glass(), volumes.refugium(), solids, vessel.bottomHeight());
-        surfaces(body, plan.refugium().cover(), vessel.length() * vessel.width(), stirrersOf(vessel.name(), true));
+        Body body = vesselBody(vessel, plan.refugium().glass(), volumes.refugium(), solids);
+        double area = vessel.length() * vessel.width();
+        surfaces.add(body, plan.refugium().cover(), area, devices.stirrersOf(vessel.name()));
         builder.add(new Circulation(
                 body, requireNonNull(sump), running(vessels).refugiumFlow(), supplies.of(Names.RETURN_PUMP)));
         return body;
@@ -222,9 +224,12 @@ public final class Climate {
                 first.width());
     }
 
-    private Body vesselBody(Vessels.Vessel vessel, Glass glass, double volume, double solidsMass, double bottomHeight) {
+    private Body vesselBody(Vessels.Vessel vessel, Glass glass, double volume, double solidsMass) {
         Body body = builder.body(
-                vessel.name(), vessel.shape(), bottomHeight, solidHeatCapacity(vessel, glass, volume, solidsMass));
+                vessel.name(),
+                vessel.shape(),
+                vessel.bottomHeight(),
+                solidHeatCapacity(vessel, glass, volume, solidsMass));
         double wetted = Math.min(vessel.rimLevel(), vessel.shape().level(volume));
         double conductance = Panes.conductance(
                 vessel,
@@ -242,53 +247,6 @@ public final class Climate {
         return Math.max(0, all - water.density() * water.specificHeat() * volume);
     }
 
-    private void surfaces(Body body, Cover cover, @Unit("m^2") double area, List<Supply> stirrers) {
-        boolean open = cover == Cover.OPEN;
-        if (open) {
-            Parameter activity = builder.parameter(
-                    "evaporation, activity of the surface of the " + body.name(),
-                    "1",
-                    0.5,
-                    0.4,
-                    0.7,
-                    Basis.PUBLISHED,
-                    "still pools: 0.50–0.57 over 477 unoccupied hours (E3S Web Conf. 2022), 0.74 (Smith, Löf and Jones 1998)");
-            builder.add(new OpenSurface(body, room, air, area, airVapourPressure, activity));
-        } else {
-            builder.add(new CoveredSurface(body, room, area));
-        }
-        Parameter still = builder.parameter(
-                "oxygen through the still surface of the " + body.name(),
-                "m/s",
-                cmPerHour(1.2),
-                cmPerHour(0.5),
-                cmPerHour(3),
-                Basis.FROM_MEMORY,
-                "0.5–4 cm/h with the pumps off; low-wind lakes 1.5–3.1 cm/h (Cole et al. 2010)");
-        Parameter stirred = builder.parameter(
-                "oxygen through the stirred surface of the " + body.name(),
-                "m/s",
-                cmPerHour(6),
-                cmPerHour(4),
-                cmPerHour(10),
-                Basis.FROM_MEMORY,
-                "one small pump at the surface");
-        Parameter covered = builder.parameter(
-                "oxygen past the cover of the " + body.name() + ", factor",
-                "1",
-                open ? 1 : 0.7,
-                open ? 1 : 0.4,
-                1,
-                Basis.FROM_MEMORY,
-                open ? "nothing lies over it" : "a lid keeps the air under it from changing");
-        builder.add(new SurfaceOxygen(
-                body, air, area, SchmidtNumber.ofOxygen(water.temperature()), still, stirred, covered, stirrers));
-    }
-
-    private static double cmPerHour(double velocity) {
-        return velocity / 100 / 3600;
-    }
-
     private double surface(Vessels vessels) {
         double level = vessels.display().shape().level(volumes.display());
         return vessels.display().shape().surface(level);
@@ -298,11 +256,11 @@ public final class Climate {
         return massOf(plan.display().rock()) + massOf(plan.display().sand());
     }
 
-    private static double massOf(org.tidewright.plan.model.@Nullable Rock rock) {
+    private static double massOf(@Nullable Rock rock) {
         return rock == null ? 0 : rock.dryMass().in("kg");
     }
 
-    private static double massOf(org.tidewright.plan.model.@Nullable Sand sand) {
+    private static double massOf(@Nullable Sand sand) {
         return sand == null ? 0 : sand.dryMass().in("kg");
     }
 
@@ -321,115 +279,5 @@ public final class Climate {
                 4 * floor,
                 Basis.COMMON_PRACTICE,
                 "1–4 W/K per square metre of floor; the plan does not say");
-    }
-
-    // ── devices on back-up power ──
-
-    /** Pumps whose running moves a body's surface; the return pump moves all that it feeds. */
-    private List<Supply> stirrersOf(String place, boolean withReturn) {
-        List<Supply> stirrers = new ArrayList<>();
-        for (CirculationPump pump : plan.circulationPumps()) {
-            if (bodyNameOf(pump.standsIn()).equals(place)) {
-                stirrers.add(supplies.of(pump.name()));
-            }
-        }
-        for (AirPump pump : plan.airPumps()) {
-            if (bodyNameOf(pump.standsIn()).equals(place)) {
-                stirrers.add(supplies.of(pump.name()));
-            }
-        }
-        if (withReturn && plan.hasSump()) {
-            stirrers.add(supplies.of(Names.RETURN_PUMP));
-        }
-        return stirrers;
-    }
-
-    private String bodyNameOf(String place) {
-        return Names.sections(plan).contains(place) ? SUMP : place;
-    }
-
-    private Body bodyOf(String place) {
-        String name = bodyNameOf(place);
-        if (name.equals(SUMP)) {
-            return requireNonNull(sump);
-        }
-        return name.equals(Names.DISPLAY) ? display : requireNonNull(refugium);
-    }
-
-    private void devices(Plan described) {
-        for (Heater heater : described.heaters()) {
-            heater(heater);
-        }
-        for (CirculationPump pump : described.circulationPumps()) {
-            submerged(pump.standsIn(), pump.power().in("W"), supplies.of(pump.name()));
-        }
-        if (described.returnLine() != null) {
-            builder.add(new DeviceHeat(
-                    requireNonNull(sump),
-                    room,
-                    described.returnLine().pump().power().in("W"),
-                    1,
-                    supplies.of(Names.RETURN_PUMP)));
-        }
-        described.gear().forEach(gear -> {
-            if (gear.power() != null) {
-                submerged(gear.standsIn(), gear.power().in("W"), supplies.of(gear.name()));
-            }
-        });
-        described.lights().forEach(light -> {
-            double share =
-                    light.heatToWater() == null ? 0.45 : light.heatToWater().in("1");
-            Supply supply = supplies.of(light.name());
-            builder.add(new DeviceHeat(bodyOf(light.over()), room, light.power().in("W"), share, supply));
-        });
-        for (AirPump pump : described.airPumps()) {
-            airPump(pump);
-        }
-        supplies.generatorLoad(described);
-    }
-
-    private void submerged(String place, double power, Supply supply) {
-        builder.add(new DeviceHeat(bodyOf(place), room, power, 1, supply));
-    }
-
-    private void heater(Heater heater) {
-        double setpoint = heater.setpoint().in("degC");
-        double band = heater.band() == null ? 0.3 : heater.band().in("K");
-        Setting heating =
-                builder.setting(heater.name() + " thermostat calls", water.temperature() < setpoint - band / 2 ? 1 : 0);
-        builder.add(new org.tidewright.twin.mechanism.heat.Heater(
-                heater.name(),
-                bodyOf(heater.standsIn()),
-                room,
-                heater.power().in("W"),
-                setpoint,
-                band,
-                supplies.of(heater.name()),
-                heating));
-    }
-
-    private void airPump(AirPump pump) {
-        Supply supply = supplies.of(pump.name());
-        Parameter efficiency = builder.parameter(
-                "oxygen off the bubbles of the " + pump.name(),
-                "1/m",
-                0.04,
-                0.02,
-                0.06,
-                Basis.FROM_MEMORY,
-                "2–4 % per metre of depth off coarse stones, 4–8 % off fine ones");
-        builder.add(new AirStone(
-                bodyOf(pump.standsIn()),
-                air,
-                pump.airFlow().in("m^3/s"),
-                pump.depth().in("m"),
-                efficiency,
-                supply));
-        builder.add(new DeviceHeat(bodyOf(pump.standsIn()), room, pump.power().in("W"), 0, supply));
-    }
-
-    /** The plan's back-up, for those who tell of it. */
-    public @Nullable Backup backup() {
-        return plan.backup();
     }
 }
