@@ -231,13 +231,13 @@ public final class Climate {
                 vessel.bottomHeight(),
                 solidHeatCapacity(vessel, glass, volume, solidsMass));
         double wetted = Math.min(vessel.rimLevel(), vessel.shape().level(volume));
-        double conductance = Panes.conductance(
-                vessel,
-                glass,
-                wetted,
-                water.temperature(),
-                plan.room().temperature().in("degC"));
-        builder.add(new WallLoss(body, room, conductance, wallFactor));
+        builder.add(new WallLoss(
+                body,
+                room,
+                Panes.transmittance(glass, wetted),
+                vessel.rimLength() * wetted,
+                Panes.bottomConductance(vessel),
+                wallFactor));
         return body;
     }
 

@@ -6,16 +6,28 @@ import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.heat.WallFit;
 
 /**
  * Heat through panes and bottom.
  *
- * @param conductance sum of U A, computed from the panes
- * @param factor by which that is off
+ * @param pane transmittance of the upright panes
+ * @param wetted area of them
+ * @param bottom U A of the bottom
+ * @param factor by which the sum is off
  */
-public record WallLoss(Body water, Body room, @Unit("W/K") double conductance, Parameter factor) implements Mechanism {
+public record WallLoss(
+        Body water,
+        Body room,
+        WallFit pane,
+        @Unit("m^2") double wetted,
+        @Unit("W/K") double bottom,
+        Parameter factor) implements Mechanism {
     @Override
     public void act(View now, Transfers out) {
-        out.heat(water, room, now.value(factor) * conductance * (now.temperature(water) - now.temperature(room)));
+        double inside = now.temperature(water);
+        double outside = now.temperature(room);
+        double conductance = wetted * pane.transmittance(inside, outside) + bottom;
+        out.heat(water, room, now.value(factor) * conductance * (inside - outside));
     }
 }
