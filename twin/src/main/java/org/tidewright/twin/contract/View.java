@@ -28,7 +28,7 @@ public interface View {
     @Unit("1")
     double salinity(Body body);
 
-    /** Dissolved oxygen of a body. */
+    /** Dissolved oxygen of a body; never below none, though a step on trial may overdraw the stock. */
     @Unit("mol/m^3")
     double oxygen(Body body);
 

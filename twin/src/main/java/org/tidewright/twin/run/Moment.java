@@ -67,7 +67,7 @@ final class Moment implements View {
     @Override
     public double oxygen(Body body) {
         double volume = volume(body);
-        return volume > 0 ? stocks[body.at(Stock.OXYGEN)] / volume : 0;
+        return volume > 0 ? Math.max(0, stocks[body.at(Stock.OXYGEN)] / volume) : 0;
     }
 
     @Override

@@ -67,7 +67,7 @@ public final class Run {
 
     /** Switches a setting now. */
     public Run set(Setting setting, @Unit("*") double value) {
-        settings[setting.index()] = value;
+        change(setting, value);
         return this;
     }
 
@@ -148,7 +148,15 @@ public final class Run {
     private void obeyOrders() {
         while (!orders.isEmpty() && orders.get(0).time() <= time) {
             Order order = orders.remove(0);
-            settings[order.setting().index()] = order.value();
+            change(order.setting(), order.value());
+        }
+    }
+
+    /** A step that suited a still tank may be far too long once a pump runs: the next one is chosen afresh. */
+    private void change(Setting setting, double value) {
+        if (settings[setting.index()] != value) {
+            settings[setting.index()] = value;
+            stepper.suggestStep(Double.NaN);
         }
     }
 
@@ -159,7 +167,7 @@ public final class Run {
         watch.deed().happen(present.at(time, state.stocks()), new Watch.Switchboard() {
             @Override
             public void set(Setting setting, double value) {
-                settings[setting.index()] = value;
+                change(setting, value);
             }
 
             @Override

@@ -1,0 +1,222 @@
+package org.tidewright.twin.rehearsal;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.tidewright.plan.Examples;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.seawater.gas.OxygenSolubility;
+import org.tidewright.testkit.Draw;
+import org.tidewright.testkit.SeededCases;
+import org.tidewright.twin.RandomPlans;
+import org.tidewright.twin.TestPlans;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.contract.View;
+import org.tidewright.twin.run.Accuracy;
+import org.tidewright.twin.run.Run;
+import org.tidewright.twin.run.State;
+import org.tidewright.twin.tank.Climate;
+import org.tidewright.twin.tank.Plumbing;
+
+/** What must hold of the hours of an outage on any plan. */
+class OutagePropertyTest {
+    private static final int PLANS = 100;
+    private static final int FEWER_PLANS = 20;
+    private static final double HOUR = 3600;
+
+    private static final List<Bound> BOUNDS = List.of(
+            new Bound("warm", Bound.Quantity.TEMPERATURE, 28, false),
+            new Bound("cold", Bound.Quantity.TEMPERATURE, 22, true),
+            new Bound("short of oxygen", Bound.Quantity.OXYGEN, 0.1, true));
+
+    private static Outage outage(Plan plan, OutageOrder order) {
+        if (plan.sump() == null) {
+            return new Outage(plan, order, Outage.volumesOf(plan), BOUNDS);
+        }
+        PowerCut cut = new PowerCut(plan, new Plumbing.Assumptions(true, false));
+        return new Outage(plan, order, Outage.volumesAfter(cut, cut.everythingStops()), BOUNDS);
+    }
+
+    private static OutageOrder order(double hours, double outdoors, boolean backupUsed) {
+        return new OutageOrder(hours, Outdoors.constant(outdoors), true, backupUsed);
+    }
+
+    /** All parameters within what they may be, from one draw. */
+    private static double[] parameters(Climate climate, Draw draw) {
+        double[] values = climate.network().usualParameters();
+        for (int i = 0; i < values.length; i++) {
+            var parameter = climate.network().parameters().get(i);
+            if (parameter.low() < parameter.high()) {
+                values[i] = draw.between(parameter.low(), parameter.high());
+            }
+        }
+        return values;
+    }
+
+    private static double size(State state, Stock stock, Climate climate) {
+        double size = 0;
+        for (Body body : climate.network().bodies()) {
+            size += Math.abs(state.get(body, stock));
+        }
+        return size;
+    }
+
+    /** The ledgers of all four stocks, over tank, room, air, weather, batteries and all that breathes. */
+    @Test
+    void waterSaltHeatAndOxygenAreConservedOnAnyPlan() {
+        SeededCases.check(PLANS, draw -> {
+            Climate climate = outage(RandomPlans.any(draw), order(24, draw.between(-20, 45), draw.whole(0, 1) == 1))
+                    .climate();
+            double[] parameters = parameters(climate, draw);
+            State start = climate.start(parameters);
+            State end = start.copy();
+            Run run = new Run(climate.network(), parameters, end, Accuracy.OF_SLOW_CHANGE);
+            climate.supplies().schedule(run);
+            run.until(24 * HOUR);
+            for (Stock stock : Stock.values()) {
+                assertThat(end.total(stock))
+                        .as(stock.name())
+                        .isCloseTo(start.total(stock), within(1e-11 * size(end, stock, climate)));
+            }
+        });
+    }
+
+    @Test
+    void noWaterGrowsWarmerThanTheWarmestOfStartRoomAndWeather() {
+        SeededCases.check(PLANS, draw -> {
+            Plan plan = RandomPlans.any(draw);
+            double outdoors = draw.between(-10, 45);
+            Outage outage = outage(plan, order(24, outdoors, false));
+            double water = plan.water().temperature().in("degC");
+            double room = plan.room().temperature().in("degC");
+            double warmest = Math.max(outdoors, Math.max(water, room));
+            follow(outage, 24, now -> {
+                Body display = outage.climate().display();
+                assertThat(now.temperature(display)).as("display").isLessThanOrEqualTo(warmest + 0.01);
+                if (outage.climate().sump() != null) {
+                    assertThat(now.temperature(outage.climate().sump()))
+                            .as("sump")
+                            .isLessThanOrEqualTo(warmest + 0.01);
+                }
+            });
+        });
+    }
+
+    @Test
+    void oxygenNeverPassesSaturationNorFallsBelowNone() {
+        SeededCases.check(PLANS, draw -> {
+            Plan plan = RandomPlans.any(draw);
+            Outage outage = outage(plan, order(48, draw.between(0, 40), false));
+            double start = outage.climate().water().oxygen();
+            Body display = outage.climate().display();
+            follow(outage, 48, now -> {
+                double saturation = OxygenSolubility.perVolume(now.temperature(display), now.salinity(display));
+                assertThat(now.oxygen(display)).isLessThanOrEqualTo(Math.max(start, saturation) + 1e-6);
+                double each = now.stock(display, Stock.OXYGEN) / now.volume(display);
+                assertThat(each).as("mol/m³ left").isGreaterThan(-1e-3);
+            });
+        });
+    }
+
+    @Test
+    void hotterWeatherNeverLeavesTheTankCooler() {
+        SeededCases.check(FEWER_PLANS, draw -> {
+            Plan plan = RandomPlans.any(draw);
+            double outdoors = draw.between(-10, 40);
+            Outage.Result mild = outage(plan, order(24, outdoors, false)).rehearse(1);
+            Outage.Result hot = outage(plan, order(24, outdoors + 5, false)).rehearse(1);
+            for (int i = 0; i < mild.time().length; i++) {
+                assertThat(hot.displayTemperature().middle()[i])
+                        .isGreaterThanOrEqualTo(mild.displayTemperature().middle()[i] - 1e-3);
+            }
+        });
+    }
+
+    @Test
+    void salinityRisesWithWhatEvaporatesAndSaltStaysInTheWater() {
+        SeededCases.check(FEWER_PLANS, draw -> {
+            Outage outage = outage(RandomPlans.any(draw), order(24, draw.between(10, 40), false));
+            Body display = outage.climate().display();
+            double[] salt = {-1, 0};
+            follow(outage, 24, now -> {
+                double mass = now.volume(display) * now.salinity(display);
+                if (salt[0] < 0) {
+                    salt[0] = mass;
+                    salt[1] = now.volume(display);
+                }
+                assertThat(mass).as("salt of the display").isCloseTo(salt[0], within(1e-6 * salt[0]));
+                assertThat(now.volume(display)).as("water of the display").isLessThanOrEqualTo(salt[1] * 1.001);
+            });
+        });
+    }
+
+    @Test
+    void displayAndSumpPartWhenTheFlowStops() {
+        Outage outage = outage(TestPlans.example("harbour-room"), order(24, 5, false));
+        Outage.Result result = outage.rehearse(1);
+        double[] display = result.displayTemperature().middle();
+        double[] sump = requireNonNull(result.sumpTemperature()).middle();
+        int last = display.length - 1;
+        assertThat(sump[0]).as("one water while it still runs").isCloseTo(display[0], within(1e-9));
+        assertThat(display[last] - sump[last])
+                .as("the smaller body cools ahead of the larger")
+                .isGreaterThan(0.1);
+    }
+
+    @Test
+    void rangesAreInOrderAndTheSameOrderGivesTheSameFigures() {
+        for (String name : List.of("harbour-room", "fifty-five-gallon", "window-nano")) {
+            Plan plan = TestPlans.example(name);
+            Outage.Result once = outage(plan, order(24, 35, true)).rehearse(50);
+            Outage.Result again = outage(plan, order(24, 35, true)).rehearse(50);
+            assertThat(again.displayTemperature().high())
+                    .isEqualTo(once.displayTemperature().high());
+            assertThat(again.displayOxygen().low())
+                    .isEqualTo(once.displayOxygen().low());
+            assertThat(again.firstTimes()).isEqualTo(once.firstTimes());
+            once.firstTimes().forEach((bound, time) -> {
+                assertThat(time.low()).as(bound).isLessThanOrEqualTo(time.middle());
+                assertThat(time.middle()).as(bound).isLessThanOrEqualTo(time.high());
+            });
+            for (Band band : List.of(once.displayTemperature(), once.displayOxygen(), once.roomTemperature())) {
+                for (int i = 0; i < band.low().length; i++) {
+                    assertThat(band.low()[i]).isLessThanOrEqualTo(band.middle()[i]);
+                    assertThat(band.middle()[i]).isLessThanOrEqualTo(band.high()[i]);
+                }
+            }
+        }
+    }
+
+    @Test
+    void aBatteryForTheAirPumpGivesTheAnimalsMoreTime() {
+        Plan plan = TestPlans.example("harbour-room");
+        assertThat(oxygenHours(plan, true)).isGreaterThan(oxygenHours(plan, false));
+    }
+
+    @Test
+    void moreFishLeaveLessTime() {
+        String few = Examples.text("window-nano");
+        Plan many = TestPlans.read(TestPlans.changed(few, "mass: 9 g, count: 2", "mass: 9 g, count: 6"));
+        assertThat(oxygenHours(many, false)).isLessThan(oxygenHours(TestPlans.read(few), false));
+    }
+
+    private static double oxygenHours(Plan plan, boolean backupUsed) {
+        Outage.Result result = outage(plan, order(72, 25, backupUsed)).rehearse(50);
+        return requireNonNull(result.firstTimes().get("short of oxygen")).middle();
+    }
+
+    /** The usual course, looked at every half hour. */
+    private static void follow(Outage outage, double hours, Consumer<View> look) {
+        int samples = (int) (2 * hours) + 1;
+        double[] times = new double[samples];
+        for (int i = 0; i < samples; i++) {
+            times[i] = i * HOUR / 2;
+        }
+        outage.usualRun().until(hours * HOUR, times, (sample, now) -> look.accept(now));
+    }
+}
