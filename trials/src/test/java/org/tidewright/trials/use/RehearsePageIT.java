@@ -100,7 +100,7 @@ class RehearsePageIT {
             // The choice is kept from page to page.
             page.navigate(
                     program.address().resolve("systems/harbour-room/build").toString());
-            assertThat(page.locator("#lead").textContent()).contains("gal");
+            assertThat(page.locator(".lead").textContent()).contains("gal");
         }
     }
 
