@@ -41,8 +41,17 @@ public record WallFit(
                 .transmittance();
     }
 
-    /** Transmittance between water and room. */
-    public @Unit("W/(m^2*K)") double transmittance(@Unit("degC") double water, @Unit("degC") double room) {
+    /**
+     * Transmittance between water and room.
+     *
+     * @param water temperature inside, ITS-90
+     * @param room temperature of the air and of the walls of the room, ITS-90
+     * @return U, heat flow per area and kelvin between water and room
+     * @source this record's formula, fitted to {@link WallConduction#through}
+     * @validity water of 15 to 35 °C and differences of 1 to 20 K, within 4 %
+     */
+    @Unit("W/(m^2*K)")
+    public double transmittance(@Unit("degC") double water, @Unit("degC") double room) {
         double difference = Math.max(LEAST_DIFFERENCE, Math.abs(water - room));
         return atOneKelvin * Math.pow(difference, exponent) * (1 + perKelvin * ((water + room) / 2 - MEAN));
     }
