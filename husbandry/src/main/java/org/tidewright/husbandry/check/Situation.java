@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.water.DrainDownStudy;
+import org.tidewright.husbandry.water.SystemWater;
 import org.tidewright.plan.model.Overflow;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.ReturnLine;
@@ -141,18 +142,9 @@ final class Situation {
         return new SumpCascade(sections);
     }
 
+    /** All the water that circulates. */
     @Unit("m^3")
     double systemVolume() {
-        double sum = vessels.display().shape().volume(running.displayLevel());
-        if (vessels.box() != null) {
-            sum += vessels.box().shape().volume(running.boxLevel());
-        }
-        for (int i = 0; i < vessels.sections().size(); i++) {
-            sum += vessels.sections().get(i).vessel().shape().volume(running.sectionLevels()[i]);
-        }
-        if (vessels.refugium() != null) {
-            sum += vessels.refugium().shape().volume(running.refugiumLevel());
-        }
-        return sum;
+        return SystemWater.volume(plan);
     }
 }

@@ -13,10 +13,10 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Rock;
 import org.tidewright.plan.model.Sand;
 import org.tidewright.plan.model.Stand;
+import org.tidewright.plan.model.Sump;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.law.structure.FilledWeight;
 import org.tidewright.twin.tank.Panes;
-import org.tidewright.twin.tank.Vessels;
 
 /** What the filled system weighs and how it loads the floor. Whether the floor bears it, an engineer says. */
 final class WeightCheck {
@@ -33,9 +33,7 @@ final class WeightCheck {
         double glass =
                 Panes.volume(situation.vessels().display(), plan.display().glass());
         if (plan.sump() != null) {
-            for (Vessels.Section section : situation.vessels().sections()) {
-                glass += Panes.volume(section.vessel(), plan.sump().glass());
-            }
+            glass += Panes.volume(situation.vessels().wholeSump(), plan.sump().glass()) + baffles(plan.sump());
             rock += plan.sump().sections().stream()
                     .mapToDouble(section -> mass(section.rock()))
                     .sum();
@@ -87,6 +85,21 @@ final class WeightCheck {
                 Sentence.of(Sentence.figure(total, key)),
                 Sentence.of(words.toArray()),
                 List.of(key, floor));
+    }
+
+    private static double baffles(Sump sump) {
+        double cut = sump.width().in("m") * sump.baffleThickness().in("m");
+        double height = sump.height().in("m");
+        double volume = 0;
+        for (Sump.Section section : sump.sections()) {
+            Sump.Baffle baffle = section.baffle();
+            if (baffle != null) {
+                double top = baffle.over() == null ? height : baffle.over().in("m");
+                double foot = baffle.under() == null ? 0 : baffle.under().in("m");
+                volume += cut * (top - foot);
+            }
+        }
+        return volume;
     }
 
     private static double mass(@Nullable Rock rock) {

@@ -57,7 +57,7 @@ final class BackedDevices {
     }
 
     private String bodyNameOf(String place) {
-        return Names.sections(plan).contains(place) ? Climate.SUMP : place;
+        return Names.sections(plan).contains(place) ? Vessels.SUMP : place;
     }
 
     private Body bodyOf(String place, Map<String, Body> bodies) {
@@ -78,7 +78,7 @@ final class BackedDevices {
         }
         if (plan.returnLine() != null) {
             builder.add(new DeviceHeat(
-                    bodyOf(Climate.SUMP, bodies),
+                    bodyOf(Vessels.SUMP, bodies),
                     room,
                     plan.returnLine().pump().power().in("W"),
                     1,

@@ -33,9 +33,6 @@ import org.tidewright.twin.run.State;
  * refugium as a third, the room and the weather around them.
  */
 public final class Climate {
-    /** Name of the body that all sections of the sump make together. */
-    public static final String SUMP = "sump";
-
     /** Name of the room among the bodies. */
     public static final String ROOM = "room";
 
@@ -181,13 +178,13 @@ public final class Climate {
     // ── bodies and their surfaces ──
 
     private Body sumpBody(Vessels vessels) {
-        Vessels.Vessel whole = wholeSump(vessels);
+        Vessels.Vessel whole = vessels.wholeSump();
         double rock = requireNonNull(plan.sump()).sections().stream()
                 .mapToDouble(section ->
                         section.rock() == null ? 0 : section.rock().dryMass().in("kg"))
                 .sum();
         Body body = vesselBody(whole, plan.sump().glass(), volumes.sump(), rock);
-        surfaces.add(body, plan.sump().cover(), whole.length() * whole.width(), devices.stirrersOf(SUMP));
+        surfaces.add(body, plan.sump().cover(), whole.length() * whole.width(), devices.stirrersOf(Vessels.SUMP));
         Supply returnPump = supplies.of(Names.RETURN_PUMP);
         builder.add(new Circulation(display, body, running(vessels).displayFlow(), returnPump));
         return body;
@@ -207,21 +204,6 @@ public final class Climate {
 
     private RunningState running(Vessels vessels) {
         return RunningState.of(plan, vessels, water.viscosity());
-    }
-
-    /** All sections as one vessel. */
-    private Vessels.Vessel wholeSump(Vessels vessels) {
-        Vessels.Vessel first = vessels.sections().get(0).vessel();
-        double length = vessels.sections().stream()
-                .mapToDouble(section -> section.vessel().length())
-                .sum();
-        return new Vessels.Vessel(
-                SUMP,
-                Shape.upright(length * first.width(), 0, 0),
-                first.bottomHeight(),
-                first.rimLevel(),
-                length,
-                first.width());
     }
 
     private Body vesselBody(Vessels.Vessel vessel, Glass glass, double volume, double solidsMass) {

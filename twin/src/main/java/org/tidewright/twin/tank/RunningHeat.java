@@ -8,6 +8,7 @@ import org.tidewright.numerics.root.Bracketed;
 import org.tidewright.plan.model.Cover;
 import org.tidewright.plan.model.Glass;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Sump;
 import org.tidewright.seawater.heat.LatentHeat;
 import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.heat.VapourPressure;
@@ -52,16 +53,7 @@ public final class RunningHeat {
                 plan.display().cover(),
                 vessels.display().shape().surface(displayLevel)));
         if (plan.sump() != null) {
-            for (int i = 0; i < vessels.sections().size(); i++) {
-                Vessels.Vessel section = vessels.sections().get(i).vessel();
-                double level = running.sectionLevels()[i];
-                parts.add(new Part(
-                        section,
-                        plan.sump().glass(),
-                        level,
-                        plan.sump().cover(),
-                        section.shape().surface(level)));
-            }
+            parts.add(sump(vessels, running, plan.sump()));
         }
         if (plan.refugium() != null) {
             Vessels.Vessel refugium = requireNonNull(vessels.refugium());
@@ -74,6 +66,20 @@ public final class RunningHeat {
         }
         pumps = pumpHeat(plan);
         lights = lightHeat(plan);
+    }
+
+    /** Heat leaves through the outer walls alone, wetted to the mean of the levels. */
+    private static Part sump(Vessels vessels, RunningState running, Sump sump) {
+        double surface = 0;
+        double front = 0;
+        for (int i = 0; i < vessels.sections().size(); i++) {
+            Vessels.Vessel section = vessels.sections().get(i).vessel();
+            double level = running.sectionLevels()[i];
+            surface += section.shape().surface(level);
+            front += section.length() * level;
+        }
+        Vessels.Vessel whole = vessels.wholeSump();
+        return new Part(whole, sump.glass(), front / whole.length(), sump.cover(), surface);
     }
 
     public static RunningHeat of(Plan plan) {

@@ -32,6 +32,9 @@ public record Vessels(
     /** Name of the overflow box among the bodies. */
     public static final String OVERFLOW_BOX = "overflow box";
 
+    /** Name of all sections of the sump taken as one. */
+    public static final String SUMP = "sump";
+
     /** Density of the grains of rock and sand, kg/m³: between calcite 2710 and aragonite 2930; from memory. */
     static final double GRAIN_DENSITY = 2800;
 
@@ -81,6 +84,16 @@ public record Vessels(
     /** The last section, in which the return pump stands. */
     public Section lastSection() {
         return sections.get(sections.size() - 1);
+    }
+
+    /** All sections as one vessel with the sump's outer walls; without what stands in them. */
+    public Vessel wholeSump() {
+        Vessel first = sections.get(0).vessel();
+        double length = sections.stream()
+                .mapToDouble(section -> section.vessel().length())
+                .sum();
+        Shape shape = Shape.upright(length * first.width(), 0, 0);
+        return new Vessel(SUMP, shape, first.bottomHeight(), first.rimLevel(), length, first.width());
     }
 
     /** The section that bears a name of the plan. */

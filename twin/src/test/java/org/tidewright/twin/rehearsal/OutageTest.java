@@ -3,7 +3,6 @@ package org.tidewright.twin.rehearsal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Room;
@@ -17,8 +16,6 @@ import org.tidewright.twin.tank.Climate;
 /**
  * Whole outages against worked examples: the 400 L tank whose heat balance (Churchill and Chu 1975, Carrier's equation,
  * Stefan-Boltzmann, a lid by common practice) was integrated elsewhere, and the closed form of oxygen.
- *
- * <p>The tank here is square, which gives 400 L the 0.675 m² of surface and 1.98 m² of wetted panes of the examples.
  */
 class OutageTest {
     private static final ReferenceTable HEAT =
@@ -32,35 +29,10 @@ class OutageTest {
     private static final Bound WARM = new Bound("30 °C", Bound.Quantity.TEMPERATURE, 30, false);
     private static final Bound COLD = new Bound("20 °C", Bound.Quantity.TEMPERATURE, 20, true);
 
-    private static Plan tank(double room, double floor, double heatLoss, String cover) {
-        return TestPlans.read(String.format(Locale.ROOT, """
-                tidewright_plan: 1
-                name: Worked tank
-                units: metric
-                water: {salinity: 35, temperature: 25.5 °C}
-                room:
-                  temperature: %s °C
-                  humidity: 50 %%
-                  floor_area: %s m²
-                  construction: medium
-                  heat_loss: %s W/K
-                display:
-                  length: 0.8216 m
-                  width: 0.8216 m
-                  height: 0.65 m
-                  bottom_height: 0.95 m
-                  glass: {panes: 12 mm, bottom: 12 mm, top_edge: held}
-                  cover: %s
-                  rock: {dry_mass: 40 kg, displaces: 0.2 L/kg}
-                  water_level: 0.6045 m
-                stand: {mass: 80 kg, feet: 4, floor: suspended}
-                """, room, floor, heatLoss, cover));
-    }
-
     /** A room that follows the weather with a time constant in hours, whatever the tank does. */
     private static Plan inRoomOf(double temperature, double timeConstant, String cover) {
         double capacity = LARGE * Room.Construction.MEDIUM.capacityPerArea();
-        return tank(temperature, LARGE, capacity / (timeConstant * HOUR), cover);
+        return TestPlans.workedTank(temperature, LARGE, capacity / (timeConstant * HOUR), cover);
     }
 
     private static double hoursTo(Bound bound, Plan plan, double outdoors) {
@@ -96,7 +68,7 @@ class OutageTest {
      */
     @Test
     void aRoomLeftToTheFrostTakesTheTankWithIt() {
-        double got = hoursTo(COLD, tank(21, 12, 40, "open"), 0);
+        double got = hoursTo(COLD, TestPlans.workedTank(21, 12, 40, "open"), 0);
         Close.relative(HEAT.row("id", "E5.39"), "value", got, 5e-2);
         assertThat(got).isGreaterThan(HEAT.row("id", "E5.39").number("value"));
     }
