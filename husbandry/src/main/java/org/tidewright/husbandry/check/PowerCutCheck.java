@@ -114,11 +114,7 @@ final class PowerCutCheck {
                 .orElseThrow();
         double raised = nozzle + missing / area;
         double crest = situation.overflow().crest().in("m");
-        OptionalDouble level = situation
-                .cascade()
-                .highestRunningLevel(
-                        study.fellBack(),
-                        situation.vessels().lastSection().vessel().rimLevel() - Situation.FREEBOARD);
+        OptionalDouble level = situation.highestRunningLevel(study);
         List<Object> words = new ArrayList<>();
         if (holeBlocked) {
             words.add("Brush the air hole clear every month");

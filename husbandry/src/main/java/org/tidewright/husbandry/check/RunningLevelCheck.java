@@ -18,8 +18,8 @@ final class RunningLevelCheck {
 
     static Check check(Situation situation, Sources sources) {
         double running = situation.running().sectionLevels()[situation.running().sectionLevels().length - 1];
-        OptionalDouble blocked = highest(situation, situation.holesBlocked());
-        OptionalDouble clear = highest(situation, situation.holesClear());
+        OptionalDouble blocked = situation.highestRunningLevel(situation.holesBlocked());
+        OptionalDouble clear = situation.highestRunningLevel(situation.holesClear());
         String key = sources.key(
                 "Highest level of the last section",
                 Basis.COMPUTED,
@@ -59,10 +59,5 @@ final class RunningLevelCheck {
                                 ? ". Above the line a power cut no longer finds room even with the air hole clear."
                                 : ". Above the line a power cut no longer finds room, the air hole counted as blocked."),
                 List.of(key));
-    }
-
-    private static OptionalDouble highest(Situation situation, DrainDownStudy study) {
-        double rim = situation.vessels().lastSection().vessel().rimLevel();
-        return situation.cascade().highestRunningLevel(study.fellBack(), rim - Situation.FREEBOARD);
     }
 }

@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.water.DrainDownStudy;
 import org.tidewright.husbandry.water.SystemWater;
@@ -131,11 +132,24 @@ final class Situation {
 
     /** The sump's sections as they run. */
     SumpCascade cascade() {
+        return cascade(running.sectionLevels());
+    }
+
+    /** The highest level of the last section at which what falls back in a study still finds room under the freeboard. */
+    @Unit("m")
+    OptionalDouble highestRunningLevel(DrainDownStudy study) {
+        // Sections that the last one drowns today stand lower when it does.
+        return cascade(running.sectionLevelsAt(plan, vessels, 0))
+                .highestRunningLevel(
+                        study.fellBack(), vessels.lastSection().vessel().rimLevel() - FREEBOARD);
+    }
+
+    private SumpCascade cascade(double[] levels) {
         List<SumpSection> sections = new ArrayList<>();
         for (int i = 0; i < vessels.sections().size(); i++) {
             Vessels.Section section = vessels.sections().get(i);
             double rim = section.vessel().rimLevel();
-            double level = Math.min(rim, running.sectionLevels()[i]);
+            double level = Math.min(rim, levels[i]);
             sections.add(new SumpSection(
                     section.vessel().shape().surface(level), level, Math.min(rim, section.baffleLevel())));
         }

@@ -95,6 +95,11 @@ public record RunningState(
                 refugiumLevel);
     }
 
+    /** Levels of the sump's sections, in order, were the last one run at another level under the same flow. */
+    public double[] sectionLevelsAt(Plan plan, Vessels vessels, @Unit("m") double lastLevel) {
+        return sectionLevels(plan, vessels, displayFlow, refugiumFlow, lastLevel);
+    }
+
     static PumpCurve pump(ReturnLine line) {
         double[] flows = line.pump().curve().stream()
                 .mapToDouble(point -> point.flow().in("m^3/s"))

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.plan.Examples;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.gas.OxygenSolubility;
+import org.tidewright.testkit.ChangedText;
 import org.tidewright.testkit.Draw;
 import org.tidewright.testkit.SeededCases;
 import org.tidewright.twin.RandomPlans;
@@ -201,7 +202,7 @@ class OutagePropertyTest {
     @Test
     void moreFishLeaveLessTime() {
         String few = Examples.text("window-nano");
-        Plan many = TestPlans.read(TestPlans.changed(few, "mass: 9 g, count: 2", "mass: 9 g, count: 6"));
+        Plan many = TestPlans.read(ChangedText.of(few, "mass: 9 g, count: 2", "mass: 9 g, count: 6"));
         assertThat(oxygenHours(many, false)).isLessThan(oxygenHours(TestPlans.read(few), false));
     }
 

@@ -14,6 +14,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.Examples;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.testkit.ChangedText;
 import org.tidewright.twin.TestPlans;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Stock;
@@ -61,7 +62,7 @@ class RunningStateTest {
     @Test
     void aSlowerPumpFollowsTheAffinityLaws() {
         // Harbour room at 70 %: 3.6 m at 2000 L/h become 0.49 x 3.6 m at 1400 L/h
-        String slowed = TestPlans.changed(
+        String slowed = ChangedText.of(
                 Examples.text("harbour-room"), "    power: 45 W\n", "    power: 45 W\n    speed: 70 %\n");
         PumpCurve pump = RunningState.pump(requireNonNull(TestPlans.read(slowed).returnLine()));
         assertThat(pump.head(1400 * LITRES_PER_HOUR)).isCloseTo(0.49 * 3.6, within(1e-9));

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.Examples;
+import org.tidewright.testkit.ChangedText;
 import org.tidewright.twin.TestPlans;
 import org.tidewright.twin.contract.Shape;
 
@@ -82,7 +83,7 @@ class VesselsTest {
 
     @Test
     void aBareDisplayMayHaveAHungOverflowToo() {
-        String bare = TestPlans.changed(
+        String bare = ChangedText.of(
                 Examples.text("fifty-five-gallon"),
                 "  rock: {dry_mass: 45 lb}\n",
                 "",
