@@ -96,6 +96,7 @@ public record RunningState(
     }
 
     /** Levels of the sump's sections, in order, were the last one run at another level under the same flow. */
+    @Unit("m")
     public double[] sectionLevelsAt(Plan plan, Vessels vessels, @Unit("m") double lastLevel) {
         return sectionLevels(plan, vessels, displayFlow, refugiumFlow, lastLevel);
     }
