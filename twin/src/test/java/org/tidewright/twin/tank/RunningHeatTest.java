@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.tidewright.testkit.ChangedText;
 import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.WorkedTank;
 import org.tidewright.twin.TestPlans;
 
 /**
@@ -35,6 +37,30 @@ class RunningHeatTest {
         check("E5.29c", HEAT.settlesAt(200 + 60, 23, 0.5));
         check("E5.45b", HEAT.settlesAt(150 + 125, 26, 0.5));
         check("E5.45c", HEAT.settlesAt(125, 26, 0.5));
+    }
+
+    /** The example leaves the shape of its 60 L open: a surface of 0.60 × 0.35 m and panes of 6 mm are ours. */
+    @Test
+    void aLidOnASmallTankKeepsTheHeatWorkedOut() {
+        Close.absolute(WORKED.row("id", "E5.43a"), "value", smallTank("lid").settlesAt(30, 25, 0.5), 0.1);
+        Close.absolute(WORKED.row("id", "E5.43b"), "value", smallTank("open").settlesAt(30, 25, 0.5), 0.1);
+    }
+
+    private static RunningHeat smallTank(String cover) {
+        return RunningHeat.of(TestPlans.read(ChangedText.of(
+                WorkedTank.text(25, 12, 40, cover),
+                "length: 0.8216 m",
+                "length: 0.60 m",
+                "width: 0.8216 m",
+                "width: 0.35 m",
+                "panes: 12 mm, bottom: 12 mm",
+                "panes: 6 mm, bottom: 6 mm",
+                "rock: {dry_mass: 40 kg, displaces: 0.2 L/kg}\n",
+                "\n",
+                "height: 0.65 m",
+                "height: 0.35 m",
+                "water_level: 0.6045 m",
+                "water_level: 0.286 m")));
     }
 
     /** The system's own sump, 0.888 × 0.45 m inside its walls: baffles part water from water and lose nothing. */
