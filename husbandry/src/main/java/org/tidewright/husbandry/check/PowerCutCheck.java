@@ -56,10 +56,7 @@ final class PowerCutCheck {
         double margin = room - situation.roomNeeded();
         boolean wet = room < 0;
         Holding holding = Holding.of(margin, study.doubt());
-        String levels = sources.key(
-                "Levels and litres of the power cut",
-                Basis.COMPUTED,
-                "weir and pipe flow on the plan's geometry; heights ± 3 mm where the plan states no doubt");
+        String levels = DrainDownStudy.source(sources);
         List<String> keys = new ArrayList<>(List.of(levels));
         Figure told = Figure.about(Measure.VOLUME, Math.abs(room), study.doubt());
         Sentence shown = wet

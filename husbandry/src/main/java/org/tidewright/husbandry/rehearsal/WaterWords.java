@@ -35,10 +35,7 @@ final class WaterWords {
                     true,
                     Sentence.of("The floor stays dry: no vessel stands below another, so nothing falls back."));
         }
-        String key = sources.key(
-                "Levels and litres of the power cut",
-                Basis.COMPUTED,
-                "weir and pipe flow on the plan's geometry; heights ± 3 mm where the plan states no doubt");
+        String key = DrainDownStudy.source(sources);
         Figure room = Figure.about(Measure.VOLUME, study.room(), study.doubt());
         boolean dry = study.room() >= 0;
         return new WaterReport(

@@ -2,10 +2,12 @@ package org.tidewright.husbandry.water;
 
 import static java.util.Objects.requireNonNull;
 
+import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.ReturnLine;
 import org.tidewright.plan.quantity.Amount;
 import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.rehearsal.PowerCut;
 import org.tidewright.twin.rehearsal.WaterMovement;
 import org.tidewright.twin.tank.Place;
@@ -44,6 +46,14 @@ public record DrainDownStudy(
         PowerCut.Result result = cut.everythingStops();
         return new DrainDownStudy(
                 cut, result, roomLeft(cut, result.movement()), doubt(plan, cut, airHolesClear, checkValveWorks));
+    }
+
+    /** The letter of the source of what a study tells. */
+    public static String source(Sources sources) {
+        return sources.key(
+                "Levels and litres of the power cut",
+                Basis.COMPUTED,
+                "weir and pipe flow on the plan's geometry; heights ± 3 mm where the plan states no doubt");
     }
 
     /** Room in the end. */
