@@ -60,7 +60,18 @@ public final class Bounds {
         return within(value, unit, least, most, what, "");
     }
 
-    private static double within(
+    /**
+     * Refuses a value outside {@code least} to {@code most}, and NaN, and says what slip is likely behind it.
+     *
+     * @param value the number to judge, in {@code unit} like its limits
+     * @param unit written as in {@link Unit}
+     * @param least smallest value allowed
+     * @param most largest value allowed
+     * @param what names the quantity in the message
+     * @param likelySlip a question to ask oneself, or empty
+     * @return the value
+     */
+    public static @Unit("*") double within(
             @Unit("*") double value,
             String unit,
             @Unit("*") double least,
