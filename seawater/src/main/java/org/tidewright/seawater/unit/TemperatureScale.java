@@ -24,6 +24,19 @@ public final class TemperatureScale {
     }
 
     /**
+     * Temperature on today's scale, the inverse of {@link #ipts68}.
+     *
+     * @param ipts68 in degrees Celsius on IPTS-68
+     * @return the same temperature, ITS-90
+     * @source as {@link #ipts68}
+     * @validity as {@link #ipts68}
+     */
+    @Unit("degC")
+    public static double fromIpts68(@Unit("degC") double ipts68) {
+        return ipts68 / 1.00024;
+    }
+
+    /**
      * Absolute temperature.
      *
      * @param temperature ITS-90

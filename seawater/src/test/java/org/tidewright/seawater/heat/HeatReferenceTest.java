@@ -1,6 +1,7 @@
 package org.tidewright.seawater.heat;
 
 import org.junit.jupiter.api.Test;
+import org.tidewright.seawater.unit.TemperatureScale;
 import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.ReferenceTable.Row;
@@ -21,9 +22,10 @@ class HeatReferenceTest {
     }
 
     private static double value(Row row) {
-        double temperature = row.number("temperature_c");
+        double temperature = row.has("temperature_c") ? row.number("temperature_c") : Double.NaN;
         return switch (row.text("unit")) {
             case "J/(kg K)" -> SpecificHeat.ofSeawater(temperature, salinity(row));
+            case "deg C (IPTS-68)" -> TemperatureScale.ipts68(FreezingPoint.ofSeawater(salinity(row)));
             case "Pa" -> VapourPressure.ofPureWater(temperature);
             case "atm" -> VapourPressure.ofSeawater(temperature, salinity(row)) / PASCAL_PER_ATMOSPHERE;
             default -> throw new IllegalArgumentException("no law here gives " + row.text("unit"));
@@ -103,6 +105,19 @@ class HeatReferenceTest {
         for (var row : table("teos10.csv").rows()) {
             double got = LatentHeat.ofEvaporation(row.number("temperature_c"));
             Close.relative(row, "latent_heat_evaporation_j_kg", got / 1.0011, 3.2e-4);
+        }
+    }
+
+    /** UNESCO 1983 typed a second time, in Python; TEOS-10 by GSW 3.6.16 is another law, 3.3 mK off at most. */
+    @Test
+    void freezingPointEqualsAnotherTypingAndLiesNearTeos10() {
+        for (var row : table("freezing.csv").rows()) {
+            double got = FreezingPoint.ofSeawater(row.number("practical_salinity"));
+            if (row.has("freezing_point_ipts68_c")) {
+                Close.absolute(row, "freezing_point_ipts68_c", TemperatureScale.ipts68(got), 1e-12);
+            } else {
+                Close.absolute(row, "freezing_point_air_saturated_c", got, 3.3e-3);
+            }
         }
     }
 }
