@@ -50,8 +50,7 @@ public final class Conductivity {
      * @param temperature ITS-90
      * @return practical salinity
      * @source Perkin and Lewis 1980, IEEE J. Ocean. Eng. 5, 9-16; UNESCO 1981, Tech. Pap. Mar. Sci. 36; Hill, Dauphinee and
-     *     Woods 1986, IEEE J. Ocean. Eng. 11, 109-112; IOC, SCOR and IAPSO
-     *     2010, appendix E
+     *     Woods 1986, IEEE J. Ocean. Eng. 11, 109-112; IOC, SCOR and IAPSO 2010, appendix E
      * @validity -2 to 35 degC, S 2 to 42: {@link #FIT}; with the correction from S 0
      * @checkvalue ratio 1 at 15 degC on IPTS-68: 35.000000
      */
@@ -67,7 +66,7 @@ public final class Conductivity {
 
     /**
      * Conductivity of water of a practical salinity, the inverse of {@link #toPractical}: Newton's steps, and halves of
-     * the interval where one leads out of it.
+     * the interval where one leads out of it or is not half of the one before.
      *
      * @param practicalSalinity PSS-78
      * @param temperature ITS-90
@@ -87,6 +86,7 @@ public final class Conductivity {
         double low = 0;
         double high = HIGHEST_ROOT;
         double x = Math.sqrt(practicalSalinity / 35);
+        double moved = HIGHEST_ROOT;
         for (int step = 0; step < MOST_STEPS; step++) {
             double excess = practical(x, t) - practicalSalinity;
             if (excess > 0) {
@@ -95,9 +95,11 @@ public final class Conductivity {
                 low = x;
             }
             double next = x - excess / slope(x, t);
-            if (!(next > low && next < high)) {
+            boolean astray = !(next > low && next < high) || Math.abs(next - x) > moved / 2;
+            if (astray) {
                 next = (low + high) / 2;
             }
+            moved = Math.abs(next - x);
             if (Math.abs(next - x) <= Math.ulp(x)) {
                 break;
             }
