@@ -33,9 +33,9 @@ public final class TrainingStart {
     public static void main(String[] arguments) throws IOException {
         // Buffered wide enough that the program never waits for this reader.
         PipedInputStream said = new PipedInputStream(1 << 20);
-        System.setOut(new PrintStream(new PipedOutputStream(said), true, StandardCharsets.UTF_8));
+        PrintStream out = new PrintStream(new PipedOutputStream(said), true, StandardCharsets.UTF_8);
         background("give up", TrainingStart::giveUpInTime);
-        background("program", () -> Main.main(new String[] {"demo", "--port", "0"}));
+        background("program", () -> Main.run(out, System.err, "demo", "--port", "0"));
 
         URI site = addressIn(new BufferedReader(new InputStreamReader(said, StandardCharsets.UTF_8)));
         String first = fetched(site);
