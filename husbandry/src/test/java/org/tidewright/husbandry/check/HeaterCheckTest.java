@@ -35,7 +35,7 @@ class HeaterCheckTest {
     }
 
     @Test
-    void aHarmlessButUselessHeaterIsNotCalledHarmless() {
+    void aHeaterThatCooksTheTankIsToBeUnplugged() {
         Checked check = Checked.of(tank("warmest: 26 °C", "humidity: 50 %", 150, 95, 30), "heater_stuck_on");
         assertThat(check.sentence()).startsWith("Unplug “heater” for the summer, or give it an independent cut-out");
     }
@@ -43,8 +43,7 @@ class HeaterCheckTest {
     @Test
     void withoutHeatersOrRoomsToThinkOfThereIsNothingToCheck() {
         assertThat(Checked.ids(TestPlans.workedTank())).noneMatch(id -> id.startsWith("heater"));
-        assertThat(Checked.ids(tank("temperature: 21 °C", "humidity: 50 %", 150, 40, 0)))
-                .noneMatch(id -> id.startsWith("heater"));
+        assertThat(Checked.ids(tank("", "humidity: 50 %", 150, 40, 0))).noneMatch(id -> id.startsWith("heater"));
     }
 
     private static Plan tank(String room, String humidity, double heater, double pumps, double light) {
@@ -54,8 +53,12 @@ class HeaterCheckTest {
             added += "lights:\n  - {name: light, over: display, power: " + 2 * light
                     + " W, daily: 24 h, heat_to_water: 50 %}\n";
         }
-        String rooms = room.startsWith("temperature") ? room : "temperature: 21 °C\n  " + room;
         return TestPlans.workedTank(
-                "temperature: 21.0 °C", rooms, "humidity: 50 %", humidity, "stand: {", added + "stand: {");
+                "temperature: 21.0 °C",
+                "temperature: 21 °C\n  " + room,
+                "humidity: 50 %",
+                humidity,
+                "stand: {",
+                added + "stand: {");
     }
 }

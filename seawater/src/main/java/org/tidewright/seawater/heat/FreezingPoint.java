@@ -22,7 +22,7 @@ public final class FreezingPoint {
      * @param practicalSalinity PSS-78
      * @return temperature, ITS-90
      * @source Millero 1978 in UNESCO 1983, Tech. Pap. Mar. Sci. 44
-     * @validity S 4 to 40: {@link #FIT}; 0.003 degC of the measurements
+     * @validity S 4 to 40: {@link #FIT}; 0.003 degC of the measurements, from memory
      * @checkvalue S 35: -1.922 degC on IPTS-68
      */
     @Unit("degC")

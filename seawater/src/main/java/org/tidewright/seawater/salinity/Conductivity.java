@@ -50,7 +50,7 @@ public final class Conductivity {
      * @param temperature ITS-90
      * @return practical salinity
      * @source Perkin and Lewis 1980, IEEE J. Ocean. Eng. 5, 9-16; UNESCO 1981, Tech. Pap. Mar. Sci. 36; Hill, Dauphinee and
-     *     Woods 1986, IEEE J. Ocean. Eng. 11, 109-112; IOC, SCOR and IAPSO 2010, appendix E
+     *     Woods 1986, IEEE J. Ocean. Eng. 11, 109-112, joined at 2 as in the TEOS-10 toolbox
      * @validity -2 to 35 degC, S 2 to 42: {@link #FIT}; with the correction from S 0
      * @checkvalue ratio 1 at 15 degC on IPTS-68: 35.000000
      */

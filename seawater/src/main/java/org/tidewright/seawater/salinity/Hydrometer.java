@@ -47,7 +47,7 @@ public record Hydrometer(
      * @param water temperature of the water it floats in, ITS-90
      * @return the reading, a specific gravity on its own scale
      * @source Archimedes' principle: it displaces its mass, of a volume that grew
-     * @validity as {@link Density#ofSeawater}; surface tension of dirty glass, 0.0005 and more, is not in it
+     * @validity as {@link Density#ofSeawater}; surface tension of dirty glass, 0.0005 and more from memory, is not in it
      */
     @Unit("1")
     public double reading(@Unit("1") double practicalSalinity, @Unit("degC") double water) {

@@ -31,7 +31,7 @@ public final class RefractiveIndex {
      * @param temperature ITS-90
      * @return refractive index
      * @source Quan and Fry 1995, Appl. Opt. 34, 3477-3480
-     * @validity 0 to 30 degC, S 0 to 35: {@link #FIT}; 1.5e-5 of the measurements, 0.08 in salinity
+     * @validity 0 to 30 degC, S 0 to 35: {@link #FIT}; 1.5e-5 of the measurements, 0.08 in salinity, from memory
      */
     @Unit("1")
     public static double fromPractical(@Unit("1") double practicalSalinity, @Unit("degC") double temperature) {

@@ -73,13 +73,13 @@ class SpecificGravityReferenceTest {
         assertThat(SpecificGravity.ofDensity(Density.ofPureWater(25), 25)).isZero();
     }
 
-    /** 1.0264 is 35 at 25/25 degC and 34.3 at 60/60 degF: the same reading, two waters. */
+    /** 1.0264 is 35.03 at 25/25 degC and 34.40 at 60/60 degF by TEOS-10 (GSW 3.6.16): the same reading, two waters. */
     @Test
     void theSameReadingOnTwoScalesIsTwoWaters() {
         double warm = SpecificGravity.toPractical(1.0264, 25, 25);
         double cool = SpecificGravity.toPractical(1.0264, SIXTY_FAHRENHEIT, SIXTY_FAHRENHEIT);
-        assertThat(warm).isCloseTo(35.04, within(0.01));
-        assertThat(warm - cool).isBetween(0.5, 0.8);
+        assertThat(warm).isCloseTo(35.03, within(0.01));
+        assertThat(cool).isCloseTo(34.40, within(0.01));
     }
 
     @Test
