@@ -1,0 +1,269 @@
+package org.tidewright.seawater.carbonate;
+
+import org.tidewright.seawater.gas.CarbonDioxide;
+import org.tidewright.seawater.unit.Unit;
+
+/**
+ * Everything about the carbonate system of one water at one temperature and one atmosphere. Amounts are per kilogram of
+ * seawater. Obtained from {@link CarbonateSystem}; unchanging for all who hold one.
+ */
+public final class CarbonateState {
+    // Refilled by the batch, which never hands its state out.
+    private final Equilibria e;
+    private double h;
+    private double alkalinity;
+    private double dic;
+
+    CarbonateState(Equilibria equilibria) {
+        e = equilibria;
+    }
+
+    void set(double hydrogen, double totalAlkalinity, double inorganicCarbon) {
+        h = hydrogen;
+        alkalinity = totalAlkalinity;
+        dic = inorganicCarbon;
+    }
+
+    /** Alkalinity follows from hydrogen ion and inorganic carbon. */
+    void setFromCarbon(double hydrogen, double inorganicCarbon) {
+        e.balance(hydrogen);
+        set(hydrogen, inorganicCarbon * e.carbonateCharge(hydrogen) + e.otherAlkalinity, inorganicCarbon);
+    }
+
+    /** Of the water, ITS-90. */
+    @Unit("degC")
+    public double temperature() {
+        return e.conditions.t;
+    }
+
+    /** PSS-78. */
+    @Unit("1")
+    public double practicalSalinity() {
+        return e.conditions.s;
+    }
+
+    /** Total alkalinity by the definition of Dickson 1981, Deep-Sea Res. 28A, 609-623. */
+    @Unit("mol/kg")
+    public double alkalinity() {
+        return alkalinity;
+    }
+
+    /** Dissolved inorganic carbon: carbon dioxide, bicarbonate and carbonate together. */
+    @Unit("mol/kg")
+    public double inorganicCarbon() {
+        return dic;
+    }
+
+    /** pH on the total scale. */
+    @Unit("1")
+    public double ph() {
+        return -Math.log10(h);
+    }
+
+    /** pH on any scale. */
+    @Unit("1")
+    public double ph(PhScale scale) {
+        return switch (scale) {
+            case TOTAL -> ph();
+            case FREE -> -Math.log10(h / e.totalOverFree);
+            case SEAWATER -> -Math.log10(h * e.seawaterOverFree / e.totalOverFree);
+            case NBS -> -Math.log10(h * e.seawaterOverFree / e.totalOverFree * PhScale.electrodeFactor(e.conditions));
+        };
+    }
+
+    /** Free hydrogen ion. */
+    @Unit("mol/kg")
+    public double freeHydrogen() {
+        return h / e.totalOverFree;
+    }
+
+    /** Hydroxide ion. */
+    @Unit("mol/kg")
+    public double hydroxide() {
+        return e.kWater / h;
+    }
+
+    /** Dissolved carbon dioxide, CO2 and H2CO3 together. */
+    @Unit("mol/kg")
+    public double carbonDioxide() {
+        return dic * e.carbonDioxideShare(h);
+    }
+
+    /** Fugacity of the carbon dioxide. */
+    @Unit("atm")
+    public double fugacity() {
+        return carbonDioxide() / e.k0;
+    }
+
+    /** Partial pressure of carbon dioxide in air in equilibrium with the water. */
+    @Unit("atm")
+    public double partialPressure() {
+        return fugacity() / CarbonDioxide.fugacityFactor(e.conditions.t);
+    }
+
+    /** Share of carbon dioxide in the dry air in equilibrium with the water, at the given air pressure. */
+    @Unit("1")
+    public double shareOfDryAir(@Unit("Pa") double pressure) {
+        return CarbonDioxide.shareOfDryAir(partialPressure(), temperature(), practicalSalinity(), pressure);
+    }
+
+    /** HCO3-. */
+    @Unit("mol/kg")
+    public double bicarbonate() {
+        return dic * e.k1 * h / (h * h + e.k1 * (h + e.k2));
+    }
+
+    /** CO3--. */
+    @Unit("mol/kg")
+    public double carbonate() {
+        return dic * e.carbonateShare(h);
+    }
+
+    /** B(OH)4-. */
+    @Unit("mol/kg")
+    public double borate() {
+        return e.borate * e.kBorate / (e.kBorate + h);
+    }
+
+    /** B(OH)3. */
+    @Unit("mol/kg")
+    public double boricAcid() {
+        return e.borate * h / (e.kBorate + h);
+    }
+
+    /** Borate's part of the alkalinity: what a test of alkalinity counts that no coral can build with. */
+    @Unit("1")
+    public double borateShareOfAlkalinity() {
+        return borate() / alkalinity;
+    }
+
+    /** H3PO4. */
+    @Unit("mol/kg")
+    public double phosphoricAcid() {
+        return e.phosphate * h * h * h / phosphateBelow();
+    }
+
+    /** H2PO4-. */
+    @Unit("mol/kg")
+    public double dihydrogenPhosphate() {
+        return e.phosphate * e.kPhosphate1 * h * h / phosphateBelow();
+    }
+
+    /** HPO4--. */
+    @Unit("mol/kg")
+    public double hydrogenPhosphate() {
+        return e.phosphate * e.kPhosphate1 * e.kPhosphate2 * h / phosphateBelow();
+    }
+
+    /** PO4---. */
+    @Unit("mol/kg")
+    public double phosphateIon() {
+        return e.phosphate * e.kPhosphate1 * e.kPhosphate2 * e.kPhosphate3 / phosphateBelow();
+    }
+
+    private double phosphateBelow() {
+        return e.kPhosphate1 * (e.kPhosphate2 * (e.kPhosphate3 + h) + h * h) + h * h * h;
+    }
+
+    /** SiO(OH)3-. */
+    @Unit("mol/kg")
+    public double silicateIon() {
+        return e.silicate * e.kSilicate / (e.kSilicate + h);
+    }
+
+    /** Un-ionised NH3, the poisonous part of the ammonia. */
+    @Unit("mol/kg")
+    public double unionisedAmmonia() {
+        return e.ammonia * unionisedShare();
+    }
+
+    /** Share of ammonia that is un-ionised at this pH, whether there is any or not. */
+    @Unit("1")
+    public double unionisedShare() {
+        return e.kAmmonia / (e.kAmmonia + h);
+    }
+
+    /** NH4+. */
+    @Unit("mol/kg")
+    public double ammonium() {
+        return e.ammonia * h / (e.kAmmonia + h);
+    }
+
+    /** HSO4-. */
+    @Unit("mol/kg")
+    public double bisulfate() {
+        return e.sulfate * freeHydrogen() / (e.kSulfateFree + freeHydrogen());
+    }
+
+    /** HF. */
+    @Unit("mol/kg")
+    public double hydrogenFluoride() {
+        return e.fluoride * freeHydrogen() / (e.kFluorideFree + freeHydrogen());
+    }
+
+    /** Total borate the state was computed with. */
+    @Unit("mol/kg")
+    public double totalBorate() {
+        return e.borate;
+    }
+
+    /** Calcium the state was computed with. */
+    @Unit("mol/kg")
+    public double calcium() {
+        return e.calcium;
+    }
+
+    /** Sulfate and bisulfate. */
+    @Unit("mol/kg")
+    public double totalSulfate() {
+        return e.sulfate;
+    }
+
+    /** Fluoride and hydrogen fluoride. */
+    @Unit("mol/kg")
+    public double totalFluoride() {
+        return e.fluoride;
+    }
+
+    /** [Ca++][CO3--] over aragonite's solubility product: above 1 it can grow, below 1 it dissolves. */
+    @Unit("1")
+    public double aragoniteSaturation() {
+        return e.calcium * carbonate() / Math.exp(CalciumCarbonate.lnAragonite(e.conditions));
+    }
+
+    /** [Ca++][CO3--] over calcite's solubility product. */
+    @Unit("1")
+    public double calciteSaturation() {
+        return e.calcium * carbonate() / Math.exp(CalciumCarbonate.lnCalcite(e.conditions));
+    }
+
+    /** How the water resists a change of carbon or alkalinity. */
+    public BufferFactors bufferFactors() {
+        e.balance(h);
+        double below = h * h + e.k1 * (h + e.k2);
+        double charge = e.k1 * (h + 2 * e.k2) / below;
+        double byLogHydrogen = h * (dic * (e.k1 - charge * (2 * h + e.k1)) / below + e.otherSlope);
+        double logHydrogenByCarbon = -charge / byLogHydrogen;
+        double logHydrogenByAlkalinity = 1 / byLogHydrogen;
+        // ln(share) falls or rises with ln h by these.
+        double carbonDioxideByLogHydrogen = e.k1 * (h + 2 * e.k2) / below;
+        double carbonateByLogHydrogen = -h * (2 * h + e.k1) / below;
+        return new BufferFactors(
+                1 / (1 / dic + carbonDioxideByLogHydrogen * logHydrogenByCarbon),
+                1 / (carbonDioxideByLogHydrogen * logHydrogenByAlkalinity),
+                1 / logHydrogenByCarbon,
+                1 / logHydrogenByAlkalinity,
+                1 / (1 / dic + carbonateByLogHydrogen * logHydrogenByCarbon),
+                1 / (carbonateByLogHydrogen * logHydrogenByAlkalinity));
+    }
+
+    /** Relative rise of carbon dioxide per relative rise of inorganic carbon, at the same alkalinity. */
+    @Unit("1")
+    public double revelleFactor() {
+        e.balance(h);
+        double below = h * h + e.k1 * (h + e.k2);
+        double charge = e.k1 * (h + 2 * e.k2) / below;
+        double byLogHydrogen = h * (dic * (e.k1 - charge * (2 * h + e.k1)) / below + e.otherSlope);
+        return 1 - dic * charge * charge / byLogHydrogen;
+    }
+}
