@@ -20,7 +20,7 @@ void draw_points(points *into) {
         into->phosphate[i] = 2 * draw(7 * i + 4);
         into->silicate[i] = 20 * draw(7 * i + 5);
         into->ammonia[i] = 2 * draw(7 * i + 6);
-        /* Within a hundredth of what such water conducts. */
+        /* Roughly what such water conducts, by 2 % at worst. */
         into->conductivity[i] =
             5.3 * (into->practical_salinity[i] / 35) * (1 + 0.02 * (into->temperature[i] - 25));
     }
