@@ -11,25 +11,30 @@ public final class Close {
 
     /** |got - expected| must not exceed {@code tolerance}, in the unit of the column. */
     public static void absolute(Row row, String column, double got, double tolerance) {
-        double expected = row.number(column);
-        check(row, column, expected, got, Math.abs(got - expected), tolerance, "absolute");
+        check(row, column, got, absoluteError(row, column, got), tolerance, "absolute");
     }
 
     /** |got - expected| must not exceed {@code tolerance} times |expected|; an expected zero must be met exactly. */
     public static void relative(Row row, String column, double got, double tolerance) {
-        double expected = row.number(column);
-        double error = got == expected ? 0 : Math.abs(got - expected) / Math.abs(expected);
-        check(row, column, expected, got, error, tolerance, "relative");
+        check(row, column, got, relativeError(row, column, got), tolerance, "relative");
     }
 
-    private static void check(
-            Row row, String column, double expected, double got, double error, double tolerance, String kind) {
+    static double absoluteError(Row row, String column, double got) {
+        return Math.abs(got - row.number(column));
+    }
+
+    static double relativeError(Row row, String column, double got) {
+        double expected = row.number(column);
+        return got == expected ? 0 : Math.abs(got - expected) / Math.abs(expected);
+    }
+
+    private static void check(Row row, String column, double got, double error, double tolerance, String kind) {
         if (!(tolerance >= 0 && tolerance < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("tolerance " + tolerance + " is not a finite number from 0 up");
         }
         if (!(error <= tolerance)) {
-            throw new AssertionError(row.where(column) + ": expected " + expected + ", got " + got + ", " + kind
-                    + " error " + error + " exceeds " + tolerance + "\n  row: " + row);
+            throw new AssertionError(row.where(column) + ": expected " + row.number(column) + ", got " + got + ", "
+                    + kind + " error " + error + " exceeds " + tolerance + "\n  row: " + row);
         }
     }
 }

@@ -85,7 +85,7 @@ public final class ReferenceTable {
                             line,
                             record.getFieldCount() + " cells under a header of " + columns.size() + " columns");
                 } else {
-                    rows.add(new Row(file, line, places, record.getFields()));
+                    rows.add(new Row(file, heading, line, places, record.getFields()));
                 }
             }
         } catch (CsvParseException broken) {
@@ -140,15 +140,31 @@ public final class ReferenceTable {
     /** One line of a table; knows where it stands. */
     public static final class Row {
         private final String file;
+        private final List<String> heading;
         private final long line;
         private final Map<String, Integer> places;
         private final List<String> cells;
 
-        private Row(String file, long line, Map<String, Integer> places, List<String> cells) {
+        private Row(String file, List<String> heading, long line, Map<String, Integer> places, List<String> cells) {
             this.file = file;
+            this.heading = heading;
             this.line = line;
             this.places = Collections.unmodifiableMap(places);
             this.cells = List.copyOf(cells);
+        }
+
+        /** Path of the table it stands in. */
+        String file() {
+            return file;
+        }
+
+        /** What the table's heading says after a word: {@code source}, {@code taken}; empty where it does not. */
+        String heading(String word) {
+            return heading.stream()
+                    .filter(text -> text.startsWith(word + ":"))
+                    .map(text -> text.substring(word.length() + 1).strip())
+                    .findFirst()
+                    .orElse("");
         }
 
         /** Whether the cell holds anything. */

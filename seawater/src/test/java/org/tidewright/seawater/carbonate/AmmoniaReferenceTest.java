@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.SeededCases;
+import org.tidewright.testkit.Validation;
 
 class AmmoniaReferenceTest {
     private static final ReferenceTable TABLE =
@@ -18,9 +19,11 @@ class AmmoniaReferenceTest {
         for (var row : TABLE.rows()) {
             double t = row.number("temperature_c");
             double s = row.number("practical_salinity");
-            Close.absolute(row, "fraction_nh3", Ammonia.unionisedShare(t, s, row.number("ph_total")), 1e-10);
-            Close.absolute(row, "pka_total_mol_kg_seawater", -Math.log10(Ammonia.dissociation(t, s)), 1e-10);
-            Close.absolute(row, "pka_bell_2008", Ammonia.pkaBell(t, s), 1e-10);
+            Validation.of(Ammonia.class, "unionisedShare")
+                    .absolute(row, "fraction_nh3", Ammonia.unionisedShare(t, s, row.number("ph_total")), 1e-10);
+            Validation.of(Ammonia.class, "dissociation")
+                    .absolute(row, "pka_total_mol_kg_seawater", -Math.log10(Ammonia.dissociation(t, s)), 1e-10);
+            Validation.of(Ammonia.class, "pkaBell").absolute(row, "pka_bell_2008", Ammonia.pkaBell(t, s), 1e-10);
         }
     }
 
@@ -30,7 +33,7 @@ class AmmoniaReferenceTest {
         for (var row : TABLE.rows()) {
             double got = Ammonia.unionisedShare(
                     row.number("temperature_c"), row.number("practical_salinity"), row.number("ph_total"));
-            Close.relative(row, "fraction_nh3_yao_millero", got, 0.075);
+            Validation.of(Ammonia.class, "unionisedShare").relative(row, "fraction_nh3_yao_millero", got, 0.075);
         }
     }
 

@@ -5,6 +5,7 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.seawater.gas.CarbonDioxide;
 import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.Validation;
 
 class DissociationReferenceTest {
     private static final double MICRO = 1e6;
@@ -16,22 +17,31 @@ class DissociationReferenceTest {
     /** PyCO2SYS 1.8.3.4 over salinities 5 to 42 and 0 to 40 degC. */
     @Test
     void everyConstantEqualsAnotherTypingOfItsLaw() {
-        meets("k0_mol_kg_atm", CarbonDioxide::solubility);
-        meets("k1_total", CarbonicAcid.LUEKER_2000::first);
-        meets("k2_total", CarbonicAcid.LUEKER_2000::second);
-        meets("kb_total", BoricAcid::dissociation);
-        meets("kw_total", WaterIonisation::product);
-        meets("ks_free", Bisulfate::dissociation);
-        meets("kf_free_dickson_riley", HydrogenFluoride::dissociation);
-        meets("kf_total_perez_fraga", HydrogenFluoride::dissociationPerezFraga);
-        meets("kp1_total", PhosphoricAcid::first);
-        meets("kp2_total", PhosphoricAcid::second);
-        meets("kp3_total", PhosphoricAcid::third);
-        meets("ksi_total", SilicicAcid::dissociation);
-        meets("knh4_total", Ammonia::dissociation);
-        meets("ksp_aragonite", CalciumCarbonate::aragonite);
-        meets("ksp_calcite", CalciumCarbonate::calcite);
-        meets("fugacity_factor", (t, s) -> CarbonDioxide.fugacityFactor(t));
+        meets("k0_mol_kg_atm", Validation.of(CarbonDioxide.class, "solubility"), CarbonDioxide::solubility);
+        meets("k1_total", Validation.of(CarbonicAcid.LUEKER_2000, "first"), CarbonicAcid.LUEKER_2000::first);
+        meets("k2_total", Validation.of(CarbonicAcid.LUEKER_2000, "second"), CarbonicAcid.LUEKER_2000::second);
+        meets("kb_total", Validation.of(BoricAcid.class, "dissociation"), BoricAcid::dissociation);
+        meets("kw_total", Validation.of(WaterIonisation.class, "product"), WaterIonisation::product);
+        meets("ks_free", Validation.of(Bisulfate.class, "dissociation"), Bisulfate::dissociation);
+        meets(
+                "kf_free_dickson_riley",
+                Validation.of(HydrogenFluoride.class, "dissociation"),
+                HydrogenFluoride::dissociation);
+        meets(
+                "kf_total_perez_fraga",
+                Validation.of(HydrogenFluoride.class, "dissociationPerezFraga"),
+                HydrogenFluoride::dissociationPerezFraga);
+        meets("kp1_total", Validation.of(PhosphoricAcid.class, "first"), PhosphoricAcid::first);
+        meets("kp2_total", Validation.of(PhosphoricAcid.class, "second"), PhosphoricAcid::second);
+        meets("kp3_total", Validation.of(PhosphoricAcid.class, "third"), PhosphoricAcid::third);
+        meets("ksi_total", Validation.of(SilicicAcid.class, "dissociation"), SilicicAcid::dissociation);
+        meets("knh4_total", Validation.of(Ammonia.class, "dissociation"), Ammonia::dissociation);
+        meets("ksp_aragonite", Validation.of(CalciumCarbonate.class, "aragonite"), CalciumCarbonate::aragonite);
+        meets("ksp_calcite", Validation.of(CalciumCarbonate.class, "calcite"), CalciumCarbonate::calcite);
+        meets(
+                "fugacity_factor",
+                Validation.of(CarbonDioxide.class, "fugacityFactor"),
+                (t, s) -> CarbonDioxide.fugacityFactor(t));
     }
 
     /** Roy et al. 1993 and Millero 2010 typed a second time, in Python; the latter on its own seawater scale. */
@@ -40,11 +50,15 @@ class DissociationReferenceTest {
         for (var row : table("other_k1_k2.csv").rows()) {
             double t = row.number("temperature_c");
             double s = row.number("practical_salinity");
-            Close.relative(row, "k1_roy_total", CarbonicAcid.ROY_1993.first(t, s), 1e-10);
-            Close.relative(row, "k2_roy_total", CarbonicAcid.ROY_1993.second(t, s), 1e-10);
+            Validation.of(CarbonicAcid.ROY_1993, "first")
+                    .relative(row, "k1_roy_total", CarbonicAcid.ROY_1993.first(t, s), 1e-10);
+            Validation.of(CarbonicAcid.ROY_1993, "second")
+                    .relative(row, "k2_roy_total", CarbonicAcid.ROY_1993.second(t, s), 1e-10);
             double toTotal = PhScale.SEAWATER.toTotal(Conditions.at(t, s));
-            Close.relative(row, "k1_millero_sws", CarbonicAcid.MILLERO_2010.first(t, s) / toTotal, 1e-10);
-            Close.relative(row, "k2_millero_sws", CarbonicAcid.MILLERO_2010.second(t, s) / toTotal, 1e-10);
+            Validation.of(CarbonicAcid.MILLERO_2010, "first")
+                    .relative(row, "k1_millero_sws", CarbonicAcid.MILLERO_2010.first(t, s) / toTotal, 1e-10);
+            Validation.of(CarbonicAcid.MILLERO_2010, "second")
+                    .relative(row, "k2_millero_sws", CarbonicAcid.MILLERO_2010.second(t, s) / toTotal, 1e-10);
         }
     }
 
@@ -54,11 +68,16 @@ class DissociationReferenceTest {
         for (var row : table("constants.csv").rows()) {
             double t = row.number("temperature_c");
             double s = row.number("practical_salinity");
-            Close.relative(row, "kw_total_handbook", WaterIonisation.product(t, s), 0.0113);
-            Close.relative(row, "kp1_total_handbook", PhosphoricAcid.first(t, s), 0.0113);
-            Close.relative(row, "kp2_total_handbook", PhosphoricAcid.second(t, s), 0.0113);
-            Close.relative(row, "kp3_total_handbook", PhosphoricAcid.third(t, s), 0.0113);
-            Close.relative(row, "ksi_total_handbook", SilicicAcid.dissociation(t, s), 0.0113);
+            Validation.of(WaterIonisation.class, "product")
+                    .relative(row, "kw_total_handbook", WaterIonisation.product(t, s), 0.0113);
+            Validation.of(PhosphoricAcid.class, "first")
+                    .relative(row, "kp1_total_handbook", PhosphoricAcid.first(t, s), 0.0113);
+            Validation.of(PhosphoricAcid.class, "second")
+                    .relative(row, "kp2_total_handbook", PhosphoricAcid.second(t, s), 0.0113);
+            Validation.of(PhosphoricAcid.class, "third")
+                    .relative(row, "kp3_total_handbook", PhosphoricAcid.third(t, s), 0.0113);
+            Validation.of(SilicicAcid.class, "dissociation")
+                    .relative(row, "ksi_total_handbook", SilicicAcid.dissociation(t, s), 0.0113);
         }
     }
 
@@ -96,11 +115,16 @@ class DissociationReferenceTest {
             double s = row.number("practical_salinity");
             var uppstrom = TotalConcentrations.ofSeawater(s, BoronRatio.UPPSTROM_1974);
             var lee = TotalConcentrations.ofSeawater(s, BoronRatio.LEE_2010);
-            Close.relative(row, "total_borate_uppstrom_umol_kg", MICRO * uppstrom.borate(), 1e-10);
-            Close.relative(row, "total_borate_lee_umol_kg", MICRO * lee.borate(), 1e-10);
-            Close.relative(row, "total_calcium_umol_kg", MICRO * uppstrom.calcium(), 1e-10);
-            Close.relative(row, "total_sulfate_umol_kg", MICRO * TotalConcentrations.sulfate(s), 1e-10);
-            Close.relative(row, "total_fluoride_umol_kg", MICRO * TotalConcentrations.fluoride(s), 1e-10);
+            Validation.of(TotalConcentrations.class, "ofSeawater")
+                    .relative(row, "total_borate_uppstrom_umol_kg", MICRO * uppstrom.borate(), 1e-10);
+            Validation.of(TotalConcentrations.class, "ofSeawater")
+                    .relative(row, "total_borate_lee_umol_kg", MICRO * lee.borate(), 1e-10);
+            Validation.of(TotalConcentrations.class, "ofSeawater")
+                    .relative(row, "total_calcium_umol_kg", MICRO * uppstrom.calcium(), 1e-10);
+            Validation.of(TotalConcentrations.class, "sulfate")
+                    .relative(row, "total_sulfate_umol_kg", MICRO * TotalConcentrations.sulfate(s), 1e-10);
+            Validation.of(TotalConcentrations.class, "fluoride")
+                    .relative(row, "total_fluoride_umol_kg", MICRO * TotalConcentrations.fluoride(s), 1e-10);
         }
     }
 
@@ -110,16 +134,19 @@ class DissociationReferenceTest {
         for (var row : table("constants.csv").rows()) {
             double t = row.number("temperature_c");
             double s = row.number("practical_salinity");
-            Close.absolute(row, "ph_free_minus_total", 8 - PhScale.FREE.convert(8, PhScale.TOTAL, t, s), 1e-10);
-            Close.absolute(row, "ph_free_minus_sws", 8 - PhScale.FREE.convert(8, PhScale.SEAWATER, t, s), 1e-10);
-            Close.absolute(row, "ph_free_minus_nbs", 8 - PhScale.FREE.convert(8, PhScale.NBS, t, s), 1e-10);
+            Validation.of(PhScale.FREE, "convert")
+                    .absolute(row, "ph_free_minus_total", 8 - PhScale.FREE.convert(8, PhScale.TOTAL, t, s), 1e-10);
+            Validation.of(PhScale.FREE, "convert")
+                    .absolute(row, "ph_free_minus_sws", 8 - PhScale.FREE.convert(8, PhScale.SEAWATER, t, s), 1e-10);
+            Validation.of(PhScale.FREE, "convert")
+                    .absolute(row, "ph_free_minus_nbs", 8 - PhScale.FREE.convert(8, PhScale.NBS, t, s), 1e-10);
         }
     }
 
-    private static void meets(String column, DoubleBinaryOperator constant) {
+    private static void meets(String column, Validation validation, DoubleBinaryOperator constant) {
         for (var row : table("constants.csv").rows()) {
             double got = constant.applyAsDouble(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.relative(row, column, got, 1e-10);
+            validation.relative(row, column, got, 1e-10);
         }
     }
 
