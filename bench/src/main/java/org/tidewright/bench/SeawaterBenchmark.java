@@ -1,6 +1,8 @@
 package org.tidewright.bench;
 
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -12,8 +14,19 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.openjdk.jmh.infra.Blackhole;
+import org.tidewright.seawater.carbonate.BoronRatio;
+import org.tidewright.seawater.carbonate.CarbonateBatch;
+import org.tidewright.seawater.carbonate.CarbonateQuantity;
+import org.tidewright.seawater.carbonate.CarbonateState;
+import org.tidewright.seawater.carbonate.CarbonateSystem;
+import org.tidewright.seawater.carbonate.CarbonicAcid;
+import org.tidewright.seawater.carbonate.KnownPair;
+import org.tidewright.seawater.carbonate.PhScale;
+import org.tidewright.seawater.carbonate.TotalConcentrations;
 import org.tidewright.seawater.density.Density;
 import org.tidewright.seawater.gas.OxygenSolubility;
+import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.salinity.Conductivity;
 
 /**
@@ -29,9 +42,23 @@ import org.tidewright.seawater.salinity.Conductivity;
 @Warmup(iterations = 4, time = 1)
 @Measurement(iterations = 7, time = 500, timeUnit = TimeUnit.MILLISECONDS)
 public class SeawaterBenchmark {
+    private static final PhScale[] SCALES = PhScale.values();
+
     private final SeawaterPoints points = new SeawaterPoints();
     private final double[] results = new double[SeawaterPoints.COUNT];
+    private final Map<CarbonateQuantity, double[]> co2Columns = columns();
+    private final CarbonateBatch co2 = new CarbonateBatch(
+                    KnownPair.ALKALINITY_CARBON, BoronRatio.UPPSTROM_1974, CarbonicAcid.LUEKER_2000, co2Columns)
+            .withNutrients(points.phosphate, points.silicate, points.ammonia);
     private int last;
+
+    private static Map<CarbonateQuantity, double[]> columns() {
+        Map<CarbonateQuantity, double[]> columns = new EnumMap<>(CarbonateQuantity.class);
+        for (CarbonateQuantity quantity : CarbonateQuantity.values()) {
+            columns.put(quantity, new double[SeawaterPoints.COUNT]);
+        }
+        return columns;
+    }
 
     /** The next point, and after the last the first again: no input is the same as before. */
     private int next() {
@@ -46,6 +73,7 @@ public class SeawaterBenchmark {
         printMean("eos80_density", all.eos80DensityBatched());
         printMean("oxygen_solubility", all.oxygenSolubilityBatched());
         printMean("practical_salinity", all.practicalSalinityBatched());
+        printMean("co2_system", all.co2SystemBatched());
     }
 
     private static void printMean(String name, double[] results) {
@@ -95,5 +123,48 @@ public class SeawaterBenchmark {
             results[i] = Conductivity.toPractical(points.conductivity[i], points.temperature[i]);
         }
         return results;
+    }
+
+    @Benchmark
+    public void co2System(Blackhole hole) {
+        int i = next();
+        double salinity = points.practicalSalinity[i];
+        TotalConcentrations totals = TotalConcentrations.ofSeawater(salinity, BoronRatio.UPPSTROM_1974)
+                .withNutrients(points.phosphate[i], points.silicate[i], points.ammonia[i]);
+        CarbonateState state = CarbonateSystem.at(points.temperature[i], salinity, totals)
+                .fromAlkalinityAndCarbon(points.alkalinity[i], points.dissolvedInorganicCarbon[i]);
+        for (PhScale scale : SCALES) {
+            hole.consume(state.ph(scale));
+        }
+        hole.consume(state.partialPressure());
+        hole.consume(state.fugacity());
+        hole.consume(state.shareOfDryAir(MoistAir.STANDARD_PRESSURE));
+        hole.consume(state.freeHydrogen());
+        hole.consume(state.hydroxide());
+        hole.consume(state.carbonDioxide());
+        hole.consume(state.bicarbonate());
+        hole.consume(state.carbonate());
+        hole.consume(state.borate());
+        hole.consume(state.boricAcid());
+        hole.consume(state.phosphoricAcid());
+        hole.consume(state.dihydrogenPhosphate());
+        hole.consume(state.hydrogenPhosphate());
+        hole.consume(state.phosphateIon());
+        hole.consume(state.silicateIon());
+        hole.consume(state.unionisedAmmonia());
+        hole.consume(state.ammonium());
+        hole.consume(state.bisulfate());
+        hole.consume(state.hydrogenFluoride());
+        hole.consume(state.aragoniteSaturation());
+        hole.consume(state.calciteSaturation());
+        hole.consume(state.revelleFactor());
+    }
+
+    /** Fills every column there is. */
+    @Benchmark
+    @OperationsPerInvocation(SeawaterPoints.COUNT)
+    public double[] co2SystemBatched() {
+        co2.solve(points.temperature, points.practicalSalinity, points.alkalinity, points.dissolvedInorganicCarbon);
+        return co2Columns.getOrDefault(CarbonateQuantity.PH_TOTAL, results);
     }
 }

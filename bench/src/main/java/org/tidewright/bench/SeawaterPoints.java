@@ -6,13 +6,14 @@ final class SeawaterPoints {
 
     private static final long SEED = 20240;
     private static final int DRAWS_A_POINT = 7;
+    private static final double MICRO = 1e-6;
 
     final double[] practicalSalinity = new double[COUNT];
 
     /** In degC, ITS-90. */
     final double[] temperature = new double[COUNT];
 
-    /** These five in umol/kg. */
+    /** These five in mol/kg. */
     final double[] alkalinity = new double[COUNT];
 
     final double[] dissolvedInorganicCarbon = new double[COUNT];
@@ -27,11 +28,11 @@ final class SeawaterPoints {
         for (int i = 0; i < COUNT; i++) {
             practicalSalinity[i] = 30 + 8 * draw(i, 0);
             temperature[i] = 20 + 10 * draw(i, 1);
-            alkalinity[i] = 1900 + 700 * draw(i, 2);
+            alkalinity[i] = MICRO * (1900 + 700 * draw(i, 2));
             dissolvedInorganicCarbon[i] = alkalinity[i] * (0.82 + 0.13 * draw(i, 3));
-            phosphate[i] = 2 * draw(i, 4);
-            silicate[i] = 20 * draw(i, 5);
-            ammonia[i] = 2 * draw(i, 6);
+            phosphate[i] = MICRO * (2 * draw(i, 4));
+            silicate[i] = MICRO * (20 * draw(i, 5));
+            ammonia[i] = MICRO * (2 * draw(i, 6));
             conductivity[i] = 5.3 * (practicalSalinity[i] / 35) * (1 + 0.02 * (temperature[i] - 25));
         }
     }

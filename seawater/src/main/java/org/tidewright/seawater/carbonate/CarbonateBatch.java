@@ -108,7 +108,7 @@ public final class CarbonateBatch {
                 throw new IllegalArgumentException("water " + i + ": " + refused.getMessage(), refused);
             }
             for (int j = 0; j < columns.length; j++) {
-                columns[j][i] = wanted[j].of(state);
+                columns[j][i] = state.get(wanted[j]);
             }
         }
     }

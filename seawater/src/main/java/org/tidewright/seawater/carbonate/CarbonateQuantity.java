@@ -1,35 +1,33 @@
 package org.tidewright.seawater.carbonate;
 
-import java.util.function.ToDoubleFunction;
-
-/** A number that {@link CarbonateBatch} can fill a column with; each is the method of {@link CarbonateState}. */
+/** A number that {@link CarbonateBatch} can fill a column with; {@link CarbonateState#get} says which method it is. */
 public enum CarbonateQuantity {
-    ALKALINITY(CarbonateState::alkalinity),
-    INORGANIC_CARBON(CarbonateState::inorganicCarbon),
-    PH_TOTAL(CarbonateState::ph),
-    PH_FREE(state -> state.ph(PhScale.FREE)),
-    PH_SEAWATER(state -> state.ph(PhScale.SEAWATER)),
-    PH_NBS(state -> state.ph(PhScale.NBS)),
-    FUGACITY(CarbonateState::fugacity),
-    PARTIAL_PRESSURE(CarbonateState::partialPressure),
-    CARBON_DIOXIDE(CarbonateState::carbonDioxide),
-    BICARBONATE(CarbonateState::bicarbonate),
-    CARBONATE(CarbonateState::carbonate),
-    BORATE(CarbonateState::borate),
-    HYDROXIDE(CarbonateState::hydroxide),
-    FREE_HYDROGEN(CarbonateState::freeHydrogen),
-    UNIONISED_SHARE(CarbonateState::unionisedShare),
-    ARAGONITE_SATURATION(CarbonateState::aragoniteSaturation),
-    CALCITE_SATURATION(CarbonateState::calciteSaturation),
-    REVELLE_FACTOR(CarbonateState::revelleFactor);
-
-    private final ToDoubleFunction<CarbonateState> of;
-
-    CarbonateQuantity(ToDoubleFunction<CarbonateState> of) {
-        this.of = of;
-    }
-
-    double of(CarbonateState state) {
-        return of.applyAsDouble(state);
-    }
+    ALKALINITY,
+    INORGANIC_CARBON,
+    PH_TOTAL,
+    PH_FREE,
+    PH_SEAWATER,
+    PH_NBS,
+    FUGACITY,
+    PARTIAL_PRESSURE,
+    CARBON_DIOXIDE,
+    BICARBONATE,
+    CARBONATE,
+    BORATE,
+    BORIC_ACID,
+    HYDROXIDE,
+    FREE_HYDROGEN,
+    PHOSPHORIC_ACID,
+    DIHYDROGEN_PHOSPHATE,
+    HYDROGEN_PHOSPHATE,
+    PHOSPHATE_ION,
+    SILICATE_ION,
+    UNIONISED_AMMONIA,
+    UNIONISED_SHARE,
+    AMMONIUM,
+    BISULFATE,
+    HYDROGEN_FLUORIDE,
+    ARAGONITE_SATURATION,
+    CALCITE_SATURATION,
+    REVELLE_FACTOR
 }

@@ -30,6 +30,41 @@ public final class CarbonateState {
         set(hydrogen, inorganicCarbon * e.carbonateCharge(hydrogen) + e.otherAlkalinity, inorganicCarbon);
     }
 
+    /** Any of the numbers a batch can fill a column with, in the unit of the method it names. */
+    @Unit("*")
+    public double get(CarbonateQuantity quantity) {
+        return switch (quantity) {
+            case ALKALINITY -> alkalinity;
+            case INORGANIC_CARBON -> dic;
+            case PH_TOTAL -> ph();
+            case PH_FREE -> ph(PhScale.FREE);
+            case PH_SEAWATER -> ph(PhScale.SEAWATER);
+            case PH_NBS -> ph(PhScale.NBS);
+            case FUGACITY -> fugacity();
+            case PARTIAL_PRESSURE -> partialPressure();
+            case CARBON_DIOXIDE -> carbonDioxide();
+            case BICARBONATE -> bicarbonate();
+            case CARBONATE -> carbonate();
+            case BORATE -> borate();
+            case BORIC_ACID -> boricAcid();
+            case HYDROXIDE -> hydroxide();
+            case FREE_HYDROGEN -> freeHydrogen();
+            case PHOSPHORIC_ACID -> phosphoricAcid();
+            case DIHYDROGEN_PHOSPHATE -> dihydrogenPhosphate();
+            case HYDROGEN_PHOSPHATE -> hydrogenPhosphate();
+            case PHOSPHATE_ION -> phosphateIon();
+            case SILICATE_ION -> silicateIon();
+            case UNIONISED_AMMONIA -> unionisedAmmonia();
+            case UNIONISED_SHARE -> unionisedShare();
+            case AMMONIUM -> ammonium();
+            case BISULFATE -> bisulfate();
+            case HYDROGEN_FLUORIDE -> hydrogenFluoride();
+            case ARAGONITE_SATURATION -> aragoniteSaturation();
+            case CALCITE_SATURATION -> calciteSaturation();
+            case REVELLE_FACTOR -> revelleFactor();
+        };
+    }
+
     /** Of the water, ITS-90. */
     @Unit("degC")
     public double temperature() {
