@@ -3,8 +3,8 @@ package org.tidewright.seawater.carbonate;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Boron that comes with the salt of the sea, by two publications 4 % apart. The choice moves a computed pH by up to
- * 0.002 and the borate share of alkalinity by 4 %.
+ * Boron that comes with the salt of the sea, by two publications 4 % apart. The choice moves a pH computed from
+ * alkalinity and inorganic carbon by 0.006, its carbon dioxide by 1.5 % and the borate share of alkalinity by 4 %.
  */
 public enum BoronRatio {
     /** 0.0004157 mol/kg at S = 35. Uppström 1974, Deep-Sea Res. 21, 161-162, doi 10.1016/0011-7471(74)90074-6. */

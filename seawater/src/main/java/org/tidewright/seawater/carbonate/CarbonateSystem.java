@@ -10,7 +10,7 @@ import org.tidewright.seawater.unit.Unit;
  *
  * <pre>{@code
  * CarbonateState state = CarbonateSystem.at(25, 35).fromAlkalinityAndPh(2.3e-3, 8.1);
- * state.aragoniteSaturation(); // 3.69
+ * state.aragoniteSaturation(); // 3.72
  * }</pre>
  *
  * @param temperature of the water, ITS-90
