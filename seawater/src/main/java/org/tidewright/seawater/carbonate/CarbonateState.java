@@ -13,6 +13,8 @@ public final class CarbonateState {
     private double h;
     private double alkalinity;
     private double dic;
+    private double perCarbon; // 1 / (h^2 + K1 h + K1 K2)
+    private double perPhosphate; // 1 / (h^3 + KP1 h^2 + KP1 KP2 h + KP1 KP2 KP3)
 
     CarbonateState(Equilibria equilibria) {
         e = equilibria;
@@ -22,6 +24,8 @@ public final class CarbonateState {
         h = hydrogen;
         alkalinity = totalAlkalinity;
         dic = inorganicCarbon;
+        perCarbon = 1 / (h * h + e.k1 * (h + e.k2));
+        perPhosphate = 1 / (e.kPhosphate1 * (e.kPhosphate2 * (e.kPhosphate3 + h) + h * h) + h * h * h);
     }
 
     /** Alkalinity follows from hydrogen ion and inorganic carbon. */
@@ -121,7 +125,7 @@ public final class CarbonateState {
     /** Dissolved carbon dioxide, CO2 and H2CO3 together. */
     @Unit("mol/kg")
     public double carbonDioxide() {
-        return dic * e.carbonDioxideShare(h);
+        return dic * h * h * perCarbon;
     }
 
     /** Fugacity of the carbon dioxide. */
@@ -145,13 +149,13 @@ public final class CarbonateState {
     /** HCO3-. */
     @Unit("mol/kg")
     public double bicarbonate() {
-        return dic * e.k1 * h / (h * h + e.k1 * (h + e.k2));
+        return dic * e.k1 * h * perCarbon;
     }
 
     /** CO3--. */
     @Unit("mol/kg")
     public double carbonate() {
-        return dic * e.carbonateShare(h);
+        return dic * e.k1 * e.k2 * perCarbon;
     }
 
     /** B(OH)4-. */
@@ -175,29 +179,25 @@ public final class CarbonateState {
     /** H3PO4. */
     @Unit("mol/kg")
     public double phosphoricAcid() {
-        return e.phosphate * h * h * h / phosphateBelow();
+        return e.phosphate * h * h * h * perPhosphate;
     }
 
     /** H2PO4-. */
     @Unit("mol/kg")
     public double dihydrogenPhosphate() {
-        return e.phosphate * e.kPhosphate1 * h * h / phosphateBelow();
+        return e.phosphate * e.kPhosphate1 * h * h * perPhosphate;
     }
 
     /** HPO4--. */
     @Unit("mol/kg")
     public double hydrogenPhosphate() {
-        return e.phosphate * e.kPhosphate1 * e.kPhosphate2 * h / phosphateBelow();
+        return e.phosphate * e.kPhosphate1 * e.kPhosphate2 * h * perPhosphate;
     }
 
     /** PO4---. */
     @Unit("mol/kg")
     public double phosphateIon() {
-        return e.phosphate * e.kPhosphate1 * e.kPhosphate2 * e.kPhosphate3 / phosphateBelow();
-    }
-
-    private double phosphateBelow() {
-        return e.kPhosphate1 * (e.kPhosphate2 * (e.kPhosphate3 + h) + h * h) + h * h * h;
+        return e.phosphate * e.kPhosphate1 * e.kPhosphate2 * e.kPhosphate3 * perPhosphate;
     }
 
     /** SiO(OH)3-. */
@@ -275,14 +275,13 @@ public final class CarbonateState {
     /** How the water resists a change of carbon or alkalinity. */
     public BufferFactors bufferFactors() {
         e.balance(h);
-        double below = h * h + e.k1 * (h + e.k2);
-        double charge = e.k1 * (h + 2 * e.k2) / below;
-        double byLogHydrogen = h * (dic * (e.k1 - charge * (2 * h + e.k1)) / below + e.otherSlope);
+        double charge = e.k1 * (h + 2 * e.k2) * perCarbon;
+        double byLogHydrogen = h * (dic * (e.k1 - charge * (2 * h + e.k1)) * perCarbon + e.otherSlope);
         double logHydrogenByCarbon = -charge / byLogHydrogen;
         double logHydrogenByAlkalinity = 1 / byLogHydrogen;
         // ln(share) falls or rises with ln h by these.
-        double carbonDioxideByLogHydrogen = e.k1 * (h + 2 * e.k2) / below;
-        double carbonateByLogHydrogen = -h * (2 * h + e.k1) / below;
+        double carbonDioxideByLogHydrogen = charge;
+        double carbonateByLogHydrogen = -h * (2 * h + e.k1) * perCarbon;
         return new BufferFactors(
                 1 / (1 / dic + carbonDioxideByLogHydrogen * logHydrogenByCarbon),
                 1 / (carbonDioxideByLogHydrogen * logHydrogenByAlkalinity),
@@ -296,9 +295,8 @@ public final class CarbonateState {
     @Unit("1")
     public double revelleFactor() {
         e.balance(h);
-        double below = h * h + e.k1 * (h + e.k2);
-        double charge = e.k1 * (h + 2 * e.k2) / below;
-        double byLogHydrogen = h * (dic * (e.k1 - charge * (2 * h + e.k1)) / below + e.otherSlope);
+        double charge = e.k1 * (h + 2 * e.k2) * perCarbon;
+        double byLogHydrogen = h * (dic * (e.k1 - charge * (2 * h + e.k1)) * perCarbon + e.otherSlope);
         return 1 - dic * charge * charge / byLogHydrogen;
     }
 }
