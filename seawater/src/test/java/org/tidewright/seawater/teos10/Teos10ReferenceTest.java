@@ -101,13 +101,13 @@ class Teos10ReferenceTest {
         });
     }
 
-    /** Measured on reference implementations of both: 7.3e-3 kg/m3 at most, and that at 40 degC. */
+    /** Two standards on the same measurements: EOS-80 states a standard error of 0.0036 kg/m3, here 2.5 times that. */
     @Test
     void theLawOf1980LiesNear() {
         SeededCases.check(draw -> {
-            double t = draw.between(0, 35);
+            double t = draw.between(0, 40);
             double s = draw.between(5, 42);
-            assertThat(GibbsSeawater.density(t, s)).isCloseTo(Density.ofSeawater(t, s), within(7.3e-3));
+            assertThat(GibbsSeawater.density(t, s)).isCloseTo(Density.ofSeawater(t, s), within(0.009));
         });
     }
 
