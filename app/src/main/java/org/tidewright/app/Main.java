@@ -11,6 +11,7 @@ import org.tidewright.app.cli.ExampleCommand;
 import org.tidewright.app.cli.ExitCode;
 import org.tidewright.app.cli.RehearseCommand;
 import org.tidewright.app.cli.SchemaCommand;
+import org.tidewright.app.cli.SeawaterCommand;
 import org.tidewright.app.cli.ServeCommand;
 import org.tidewright.app.cli.TidyCommand;
 import org.tidewright.app.cli.Version;
@@ -43,6 +44,7 @@ import picocli.CommandLine.Command;
             ExampleCommand.class,
             TidyCommand.class,
             SchemaCommand.class,
+            SeawaterCommand.class,
             AutoComplete.GenerateCompletion.class
         })
 public final class Main {

@@ -29,13 +29,17 @@ import org.tidewright.seawater.density.Density;
 import org.tidewright.seawater.gas.CarbonDioxide;
 import org.tidewright.seawater.gas.OxygenSolubility;
 import org.tidewright.seawater.gas.SchmidtNumber;
+import org.tidewright.seawater.heat.FreezingPoint;
 import org.tidewright.seawater.heat.MoistAir;
-import org.tidewright.seawater.heat.SpecificHeat;
 import org.tidewright.seawater.heat.VapourPressure;
 import org.tidewright.seawater.salinity.AbsoluteSalinity;
 import org.tidewright.seawater.salinity.Conductivity;
 import org.tidewright.seawater.salinity.RefractiveIndex;
 import org.tidewright.seawater.salinity.SpecificGravity;
+import org.tidewright.seawater.teos10.ConservativeTemperature;
+import org.tidewright.seawater.teos10.EvaporationHeat;
+import org.tidewright.seawater.teos10.GibbsSeawater;
+import org.tidewright.seawater.teos10.PolynomialDensity;
 import org.tidewright.seawater.transport.Viscosity;
 
 /**
@@ -51,12 +55,12 @@ public enum SheetColumn {
             "conductivity_ms_cm",
             "Conductivity",
             "mS/cm",
-            "PSS-78: Perkin & Lewis 1980; UNESCO 1981",
+            "Perkin & Lewis 1980 (PSS-78)",
             water((t, s) -> 10 * Conductivity.fromPractical(s, t))),
     ABSOLUTE_SALINITY(
             SALT,
             "absolute_salinity_g_kg",
-            "Absolute salinity, parts per thousand by mass",
+            "Absolute salinity (parts per thousand by mass)",
             "g/kg",
             "Millero et al. 2008",
             salt(AbsoluteSalinity::fromPractical)),
@@ -65,14 +69,14 @@ public enum SheetColumn {
             "sg_25c_25c",
             "Specific gravity 25/25 °C",
             "",
-            "EOS-80: Millero & Poisson 1981",
+            "Millero & Poisson 1981 (EOS-80)",
             salt(s -> SpecificGravity.fromPractical(s, 25, 25))),
     SPECIFIC_GRAVITY_20(
             SALT,
             "sg_20c_20c",
             "Specific gravity 20/20 °C",
             "",
-            "EOS-80: Millero & Poisson 1981",
+            "Millero & Poisson 1981 (EOS-80)",
             salt(s -> SpecificGravity.fromPractical(s, 20, 20))),
     REFRACTIVE_INDEX(
             SALT,
@@ -87,21 +91,70 @@ public enum SheetColumn {
             "density_eos80_kg_m3",
             "Density, EOS-80",
             "kg/m³",
-            "Millero & Poisson 1981; UNESCO 1983",
+            "Millero & Poisson 1981",
             water(Density::ofSeawater)),
+    DENSITY_TEOS10(
+            BODY,
+            "density_teos10_kg_m3",
+            "Density, TEOS-10 polynomial",
+            "kg/m³",
+            "Roquet et al. 2015",
+            water(PolynomialDensity::ofSeawater)),
+    DENSITY_GIBBS(
+            BODY,
+            "density_gibbs_kg_m3",
+            "Density, TEOS-10 exact",
+            "kg/m³",
+            "Feistel 2003, 2008",
+            water(GibbsSeawater::density)),
+    CONSERVATIVE_TEMPERATURE(
+            BODY,
+            "conservative_temperature_c",
+            "Conservative temperature",
+            "°C",
+            "IOC, SCOR & IAPSO 2010",
+            water(ConservativeTemperature::fromInSitu)),
+    THERMAL_EXPANSION(
+            BODY,
+            "thermal_expansion_per_k",
+            "Thermal expansion",
+            "1/K",
+            "Feistel 2003, 2008 (TEOS-10)",
+            water(GibbsSeawater::thermalExpansion)),
+    HALINE_CONTRACTION(
+            BODY,
+            "haline_contraction_kg_g",
+            "Haline contraction",
+            "kg/g",
+            "Feistel 2003, 2008 (TEOS-10)",
+            water(GibbsSeawater::halineContraction)),
     SPECIFIC_HEAT(
             BODY,
             "specific_heat_j_kg_k",
             "Specific heat",
             "J/(kg K)",
-            "Millero, Perron & Desnoyers 1973",
-            water(SpecificHeat::ofSeawater)),
+            "Feistel 2003, 2008 (TEOS-10)",
+            water(GibbsSeawater::specificHeat)),
+    FREEZING_POINT(
+            BODY,
+            "freezing_point_air_saturated_c",
+            "Freezing point",
+            "°C",
+            "Millero 1978",
+            salt(FreezingPoint::ofSeawater)),
+    EVAPORATION_HEAT(
+            BODY,
+            "latent_heat_evaporation_j_kg",
+            "Heat of evaporation",
+            "J/kg",
+            "IOC, SCOR & IAPSO 2010 (TEOS-10)",
+            water(EvaporationHeat::ofSeawater)),
     VAPOUR_PRESSURE(
             BODY,
             "vapour_pressure_seawater_dickson_2007_pa",
             "Vapour pressure",
             "Pa",
-            "Dickson, Sabine & Christian 2007; Wagner & Pruss 1993",
+            "Dickson, Sabine & Christian 2007",
             water(VapourPressure::ofSeawater)),
     VISCOSITY(
             BODY,
@@ -132,6 +185,13 @@ public enum SheetColumn {
             "",
             "Wanninkhof 2014",
             water((t, s) -> SchmidtNumber.ofOxygen(t))),
+    NH3_SHARE(
+            GAS,
+            "fraction_nh3",
+            "Un-ionised share of ammonia",
+            "",
+            "Clegg & Whitfield 1995",
+            SheetColumn::unionisedShare),
 
     TOTAL_ALKALINITY(
             ALKALINITY,
@@ -145,7 +205,7 @@ public enum SheetColumn {
             "alkalinity_dkh",
             "Alkalinity",
             "dKH",
-            "definition of the German degree; EOS-80",
+            "EOS-80",
             state(state -> Alkalinity.toGermanDegrees(perVolume(state)))),
     ALKALINITY_MEQ(ALKALINITY, "alkalinity_meq_l", "Alkalinity", "meq/L", "EOS-80", state(SheetColumn::perVolume)),
     ALKALINITY_CACO3(
@@ -153,7 +213,7 @@ public enum SheetColumn {
             "alkalinity_caco3_mg_l",
             "Alkalinity as CaCO₃",
             "mg/L",
-            "IUPAC atomic weights; EOS-80",
+            "EOS-80",
             state(state -> Alkalinity.toCalciumCarbonate(perVolume(state)))),
     BORATE_SHARE(
             ALKALINITY,
@@ -198,7 +258,7 @@ public enum SheetColumn {
             "xco2_dry_umol_mol",
             "CO₂ of dry air in equilibrium, at 1 atm",
             "ppm",
-            "Weiss 1974; Dickson, Sabine & Christian 2007",
+            "Weiss 1974",
             micro(state -> state.shareOfDryAir(MoistAir.STANDARD_PRESSURE))),
     ARAGONITE(
             ALKALINITY,
@@ -224,7 +284,7 @@ public enum SheetColumn {
     WITHIN_LUEKER(
             ALKALINITY,
             "within_lueker_range",
-            "Inside the range of the carbonic acid constants (1) or not (0)",
+            "Within the range of K1, K2 (1) or not (0)",
             "",
             "Lueker et al. 2000",
             water((t, s) -> CarbonicAcid.LUEKER_2000.fit().covers(t, s) ? 1 : 0)),
@@ -243,13 +303,6 @@ public enum SheetColumn {
     H3SIO4(SPECIES, "h3sio4_umol_kg", "SiO(OH)₃⁻", micro(CarbonateState::silicateIon)),
     NH3(SPECIES, "nh3_umol_kg", "NH₃, the poisonous form", micro(CarbonateState::unionisedAmmonia)),
     NH4(SPECIES, "nh4_umol_kg", "NH₄⁺", micro(CarbonateState::ammonium)),
-    NH3_SHARE(
-            SPECIES,
-            "fraction_nh3",
-            "Un-ionised share of ammonia",
-            "",
-            "Clegg & Whitfield 1995",
-            SheetColumn::unionisedShare),
     HSO4(SPECIES, "hso4_umol_kg", "HSO₄⁻", micro(CarbonateState::bisulfate)),
     HF(SPECIES, "hf_umol_kg", "HF", micro(CarbonateState::hydrogenFluoride)),
 

@@ -70,15 +70,13 @@ public record WaterSheet(Set<SheetColumn> used, Map<SheetColumn, Double> compute
         }
         CarbonateState state = null;
         Double ph = given.get(PH_TOTAL);
-        if (temperature != null && salinity != null) {
-            List<SheetColumn> pair = pair(given);
-            if (pair.size() == 2) {
-                used.addAll(pair);
-                state = solve(temperature, salinity, pair, given, totals(salinity, given, used, boron, calcium));
-                ph = state.ph();
-            } else if (ph != null) {
-                used.add(PH_TOTAL);
-            }
+        List<SheetColumn> pair = pair(given);
+        if (temperature != null && salinity != null && pair.size() == 2) {
+            used.addAll(pair);
+            state = solve(temperature, salinity, pair, given, totals(salinity, given, used, boron, calcium));
+            ph = state.ph();
+        } else if (ph != null) {
+            used.add(PH_TOTAL);
         }
         SolvedWater water = new SolvedWater(temperature, salinity, ph, state);
         Map<SheetColumn, Double> computed = new EnumMap<>(SheetColumn.class);
