@@ -5,9 +5,10 @@ import org.tidewright.seawater.range.FittedRange;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Density at one atmosphere by the polynomial that ocean models use for TEOS-10: 28 of its 75 terms are left at the surface.
- * It is written in conservative temperature and absolute salinity, which such models carry anyway, and lies within
- * 0.00065 kg/m^3 of {@link Teos10} from S = 5 on, 0.0014 in fresh water. With in-situ temperature at hand {@link Teos10#density} is both shorter and the standard.
+ * Density at one atmosphere by the polynomial that ocean models use for TEOS-10: 28 of its 75 terms are left at the
+ * surface. It is written in conservative temperature and absolute salinity, which such models carry anyway, and lies
+ * within 0.00065 kg/m^3 of {@link Teos10} from S = 5 on, 0.0014 in fresh water. With in-situ temperature at hand
+ * {@link Teos10#density} is both shorter and the standard.
  */
 public final class PolynomialDensity {
     /** The range of the oceans, over which it was fitted. */
@@ -52,7 +53,8 @@ public final class PolynomialDensity {
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
      * @return density of the seawater
-     * @source {@link #ofConservative} of the {@link ConservativeTemperature} and reference-composition absolute salinity
+     * @source {@link #ofConservative} of the {@link ConservativeTemperature} and reference-composition absolute
+     *     salinity
      * @validity as {@link #ofConservative}
      */
     @Unit("kg/m^3")
@@ -110,27 +112,10 @@ public final class PolynomialDensity {
     }
 
     private static double specificVolume(double s, double y) {
-        double y0 = 1.0769995862e-3
-                + s
-                        * (-3.1038981976e-4
-                                + s
-                                        * (6.6928067038e-4
-                                                + s
-                                                        * (-8.5047933937e-4
-                                                                + s
-                                                                        * (5.8086069943e-4
-                                                                                + s
-                                                                                        * (-2.1092370507e-4
-                                                                                                + s
-                                                                                                        * 3.1932457305e-5)))));
-        double y1 = -1.5649734675e-5
-                + s
-                        * (3.5009599764e-5
-                                + s
-                                        * (-4.3592678561e-5
-                                                + s
-                                                        * (3.4532461828e-5
-                                                                + s * (-1.1959409788e-5 + s * 1.3864594581e-6))));
+        double y0 = 5.8086069943e-4 + s * (-2.1092370507e-4 + s * 3.1932457305e-5);
+        y0 = 1.0769995862e-3 + s * (-3.1038981976e-4 + s * (6.6928067038e-4 + s * (-8.5047933937e-4 + s * y0)));
+        double y1 = 3.4532461828e-5 + s * (-1.1959409788e-5 + s * 1.3864594581e-6);
+        y1 = -1.5649734675e-5 + s * (3.5009599764e-5 + s * (-4.3592678561e-5 + s * y1));
         double y2 = 2.7762106484e-5
                 + s * (-3.7435842344e-5 + s * (3.5907822760e-5 + s * (-1.8698584187e-5 + s * 3.8595339244e-6)));
         double y3 = -1.6521159259e-5 + s * (2.4141479483e-5 + s * (-1.4353633048e-5 + s * 2.2863324556e-6));
@@ -141,14 +126,8 @@ public final class PolynomialDensity {
     }
 
     private static double byTemperature(double s, double y) {
-        double y1 = -1.5649734675e-5
-                + s
-                        * (3.5009599764e-5
-                                + s
-                                        * (-4.3592678561e-5
-                                                + s
-                                                        * (3.4532461828e-5
-                                                                + s * (-1.1959409788e-5 + s * 1.3864594581e-6))));
+        double y1 = 3.4532461828e-5 + s * (-1.1959409788e-5 + s * 1.3864594581e-6);
+        y1 = -1.5649734675e-5 + s * (3.5009599764e-5 + s * (-4.3592678561e-5 + s * y1));
         double y2 = 2.7762106484e-5
                 + s * (-3.7435842344e-5 + s * (3.5907822760e-5 + s * (-1.8698584187e-5 + s * 3.8595339244e-6)));
         double y3 = -1.6521159259e-5 + s * (2.4141479483e-5 + s * (-1.4353633048e-5 + s * 2.2863324556e-6));
@@ -159,16 +138,8 @@ public final class PolynomialDensity {
     }
 
     private static double byRoot(double s, double y) {
-        double y0 = -3.1038981976e-4
-                + s
-                        * (2 * 6.6928067038e-4
-                                + s
-                                        * (3 * -8.5047933937e-4
-                                                + s
-                                                        * (4 * 5.8086069943e-4
-                                                                + s
-                                                                        * (5 * -2.1092370507e-4
-                                                                                + s * 6 * 3.1932457305e-5))));
+        double y0 = 4 * 5.8086069943e-4 + s * (5 * -2.1092370507e-4 + s * 6 * 3.1932457305e-5);
+        y0 = -3.1038981976e-4 + s * (2 * 6.6928067038e-4 + s * (3 * -8.5047933937e-4 + s * y0));
         double y1 = 3.5009599764e-5
                 + s
                         * (2 * -4.3592678561e-5

@@ -5,9 +5,9 @@ import org.tidewright.seawater.unit.TemperatureScale;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Properties of seawater at one atmosphere by TEOS-10, the thermodynamic equation of seawater of 2010. All come out of one
- * function, so that they agree with one another: it is the standard that {@link Density} and the other laws of the 1970s
- * and 1980s are held against.
+ * Properties of seawater at one atmosphere by TEOS-10, the thermodynamic equation of seawater of 2010. All come out of
+ * one function, so that they agree with one another: it is the standard that {@link Density} and the other laws of the
+ * 1970s and 1980s are held against.
  *
  * <p>Practical salinity stands for seawater of reference composition, 35.16504/35 g/kg for each unit.
  */
@@ -58,8 +58,8 @@ public final class Teos10 {
     }
 
     /**
-     * Thermal expansion of seawater: the share by which its volume grows with each kelvin of in-situ temperature. Below 0
-     * for fresh water colder than 4 degC.
+     * Thermal expansion of seawater: the share by which its volume grows with each kelvin of in-situ temperature. Below
+     * 0 for fresh water colder than 4 degC.
      *
      * <pre>alpha = g_TP / g_P</pre>
      *

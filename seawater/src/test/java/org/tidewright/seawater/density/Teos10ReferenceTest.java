@@ -12,7 +12,10 @@ class Teos10ReferenceTest {
     private static final ReferenceTable TABLE =
             ReferenceTable.read(Teos10ReferenceTest.class, "/reference/density/teos10.csv");
 
-    /** IAPWS R13-08, table 8a, standard seawater at 273.15 K and 101325 Pa; on IAPWS-95 water, 2.7e-5 and 0.034 apart. */
+    /**
+     * IAPWS R13-08, check table, standard seawater at 273.15 K and 101325 Pa; on IAPWS-95 water, 2.7e-5 and 0.034
+     * apart.
+     */
     @Test
     void standardSeawaterAtTheIcePointIsAsTheReleasePrintsIt() {
         assertThat(Teos10.density(0, 35)).isCloseTo(1028.10720, within(2.7e-5));
@@ -69,7 +72,10 @@ class Teos10ReferenceTest {
         }
     }
 
-    /** Between the polynomial and the Gibbs function it was fitted to, both by GSW 3.6.16, lie 6.5e-4 kg/m3, fresher 1.4e-3. */
+    /**
+     * Between the polynomial and the Gibbs function it was fitted to, both by GSW 3.6.16, lie 6.5e-4 kg/m3, fresher
+     * 1.4e-3.
+     */
     @Test
     void thePolynomialLiesNearTheGibbsFunction() {
         for (var row : TABLE.rows()) {
