@@ -9,7 +9,8 @@ import org.tidewright.seawater.unit.TemperatureScale;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Oxygen that seawater holds at equilibrium with air saturated with water vapour, as the air in contact with water is.
+ * Oxygen that seawater holds at equilibrium with air saturated with water vapour, as the air in contact with water is,
+ * however dry the room: see {@link OxygenPressure}.
  */
 public final class OxygenSolubility {
     /** The range of the measurements behind the equation. */
@@ -33,8 +34,8 @@ public final class OxygenSolubility {
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
      * @return micromoles of O2 per kilogram of seawater
-     * @source Garcia and Gordon 1992, Limnol. Oceanogr. 37, 1307-1312, eq. 8, table 1 (erratum 1993: there is no A3
-     *     Ts^2 term)
+     * @source Garcia and Gordon 1992, Limnol. Oceanogr. 37, 1307-1312 (doi 10.4319/lo.1992.37.6.1307), eq. 8, table 1
+     *     (erratum 1993: there is no A3 Ts^2 term)
      * @validity freezing point to 40 degC, S 0 to 42: {@link #FIT}
      * @checkvalue S = 35, 10 degC on IPTS-68: 274.610 umol/kg
      */
@@ -107,7 +108,8 @@ public final class OxygenSolubility {
      * @param practicalSalinity PSS-78
      * @param pressure total pressure of the air at the water, above the vapour pressure
      * @return factor on any of the solubilities, 1 at one atmosphere
-     * @source Benson and Krause 1984, Limnol. Oceanogr. 29, 620-632, eq. 24 without its second-order term
+     * @source Benson and Krause 1984, Limnol. Oceanogr. 29, 620-632 (doi 10.4319/lo.1984.29.3.0620), eq. 24 without its
+     *     second-order term
      * @validity 50 to 110 kPa
      */
     @Unit("1")

@@ -1,5 +1,5 @@
 /**
- * How readily seawater passes on momentum (viscosity; heat conduction and diffusion have their place here too).
+ * How readily seawater passes on momentum (viscosity) and heat (conduction); diffusion has its place here too.
  *
  * <p>May use {@code unit}, {@code range} and {@code salinity}. To add a formulation, see the signpost of {@code
  * density}.

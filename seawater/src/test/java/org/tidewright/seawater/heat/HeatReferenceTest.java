@@ -1,5 +1,8 @@
 package org.tidewright.seawater.heat;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import org.junit.jupiter.api.Test;
 import org.tidewright.seawater.unit.TemperatureScale;
 import org.tidewright.testkit.Close;
@@ -108,16 +111,46 @@ class HeatReferenceTest {
         }
     }
 
+    /** TEOS-10 by GSW 3.6.16, and its printed check value. */
+    @Test
+    void latentHeatIntoAirEqualsAnotherTypingOverTheWholeGrid() {
+        for (var row : table("latent_heat_into_air.csv").rows()) {
+            double got = LatentHeat.ofEvaporationIntoAir(row.number("temperature_c"), row.number("practical_salinity"));
+            Close.relative(row, "latent_heat_evaporation_j_kg", got, 1e-12);
+        }
+        double standard = LatentHeat.ofEvaporationIntoAir(28.7856, 34.7118 * 35 / 35.16504);
+        assertThat(standard).isCloseTo(2429882.982734836, within(2.4e-3));
+    }
+
     /** UNESCO 1983 typed a second time, in Python; TEOS-10 by GSW 3.6.16 is another law, 3.3 mK off at most. */
     @Test
     void freezingPointEqualsAnotherTypingAndLiesNearTeos10() {
         for (var row : table("freezing.csv").rows()) {
-            double got = FreezingPoint.ofSeawater(row.number("practical_salinity"));
+            double salinity = row.number("practical_salinity");
+            double got = FreezingPoint.ofSeawater(salinity);
             if (row.has("freezing_point_ipts68_c")) {
                 Close.absolute(row, "freezing_point_ipts68_c", TemperatureScale.ipts68(got), 1e-12);
-            } else {
+            } else if (FreezingPoint.FIT.covers(-1, salinity)) {
                 Close.absolute(row, "freezing_point_air_saturated_c", got, 3.3e-3);
             }
         }
+    }
+
+    /** TEOS-10 by GSW 3.6.16, whose ice and seawater are the same, solved by other steps. */
+    @Test
+    void freezingPointByTeos10EqualsAnotherSolution() {
+        for (var row : table("freezing.csv").rows()) {
+            if (row.has("freezing_point_air_free_c")) {
+                double salinity = row.number("practical_salinity");
+                Close.absolute(row, "freezing_point_air_free_c", FreezingPoint.airFree(salinity), 1e-9);
+                Close.absolute(row, "freezing_point_air_saturated_c", FreezingPoint.airSaturated(salinity), 1e-9);
+            }
+        }
+    }
+
+    /** The ice point is defined as that of air-saturated water: 0 degC, which TEOS-10 meets to 0.12 mK. */
+    @Test
+    void airSaturatedFreshWaterFreezesAtTheIcePoint() {
+        assertThat(FreezingPoint.airSaturated(0)).isCloseTo(0, within(1.2e-4));
     }
 }
