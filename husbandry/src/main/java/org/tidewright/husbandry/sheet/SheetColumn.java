@@ -25,21 +25,22 @@ import org.tidewright.seawater.carbonate.PhosphoricAcid;
 import org.tidewright.seawater.carbonate.SilicicAcid;
 import org.tidewright.seawater.carbonate.TotalConcentrations;
 import org.tidewright.seawater.carbonate.WaterIonisation;
+import org.tidewright.seawater.density.ConservativeTemperature;
 import org.tidewright.seawater.density.Density;
+import org.tidewright.seawater.density.PolynomialDensity;
+import org.tidewright.seawater.density.Teos10;
 import org.tidewright.seawater.gas.CarbonDioxide;
 import org.tidewright.seawater.gas.OxygenSolubility;
 import org.tidewright.seawater.gas.SchmidtNumber;
 import org.tidewright.seawater.heat.FreezingPoint;
+import org.tidewright.seawater.heat.LatentHeat;
 import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.heat.VapourPressure;
 import org.tidewright.seawater.salinity.AbsoluteSalinity;
 import org.tidewright.seawater.salinity.Conductivity;
 import org.tidewright.seawater.salinity.RefractiveIndex;
 import org.tidewright.seawater.salinity.SpecificGravity;
-import org.tidewright.seawater.teos10.ConservativeTemperature;
-import org.tidewright.seawater.teos10.EvaporationHeat;
-import org.tidewright.seawater.teos10.GibbsSeawater;
-import org.tidewright.seawater.teos10.PolynomialDensity;
+import org.tidewright.seawater.transport.ThermalConductivity;
 import org.tidewright.seawater.transport.Viscosity;
 
 /**
@@ -106,7 +107,7 @@ public enum SheetColumn {
             "Density, TEOS-10 exact",
             "kg/m³",
             "Feistel 2003, 2008",
-            water(GibbsSeawater::density)),
+            water(Teos10::density)),
     CONSERVATIVE_TEMPERATURE(
             BODY,
             "conservative_temperature_c",
@@ -120,35 +121,42 @@ public enum SheetColumn {
             "Thermal expansion",
             "1/K",
             "Feistel 2003, 2008 (TEOS-10)",
-            water(GibbsSeawater::thermalExpansion)),
+            water(Teos10::thermalExpansion)),
     HALINE_CONTRACTION(
             BODY,
             "haline_contraction_kg_g",
             "Haline contraction",
             "kg/g",
             "Feistel 2003, 2008 (TEOS-10)",
-            water(GibbsSeawater::halineContraction)),
+            water(Teos10::halineContraction)),
     SPECIFIC_HEAT(
             BODY,
             "specific_heat_j_kg_k",
             "Specific heat",
             "J/(kg K)",
             "Feistel 2003, 2008 (TEOS-10)",
-            water(GibbsSeawater::specificHeat)),
+            water(Teos10::specificHeat)),
     FREEZING_POINT(
             BODY,
             "freezing_point_air_saturated_c",
-            "Freezing point",
+            "Freezing point, saturated with air",
             "°C",
-            "Millero 1978",
-            salt(FreezingPoint::ofSeawater)),
+            "IOC, SCOR & IAPSO 2010 (TEOS-10)",
+            salt(FreezingPoint::airSaturated)),
+    FREEZING_POINT_AIR_FREE(
+            BODY,
+            "freezing_point_air_free_c",
+            "Freezing point, free of air",
+            "°C",
+            "IOC, SCOR & IAPSO 2010 (TEOS-10)",
+            salt(FreezingPoint::airFree)),
     EVAPORATION_HEAT(
             BODY,
             "latent_heat_evaporation_j_kg",
             "Heat of evaporation",
             "J/kg",
             "IOC, SCOR & IAPSO 2010 (TEOS-10)",
-            water(EvaporationHeat::ofSeawater)),
+            water(LatentHeat::ofEvaporationIntoAir)),
     VAPOUR_PRESSURE(
             BODY,
             "vapour_pressure_seawater_dickson_2007_pa",
@@ -163,6 +171,13 @@ public enum SheetColumn {
             "Pa s",
             "Sharqawy, Lienhard & Zubair 2010",
             water(Viscosity::ofSeawater)),
+    THERMAL_CONDUCTIVITY(
+            BODY,
+            "thermal_conductivity_jamieson_tudhope_w_m_k",
+            "Thermal conductivity",
+            "W/(m K)",
+            "Jamieson & Tudhope 1970",
+            water(ThermalConductivity::ofSeawater)),
 
     OXYGEN_PER_MASS(
             GAS,
@@ -185,6 +200,13 @@ public enum SheetColumn {
             "",
             "Wanninkhof 2014",
             water((t, s) -> SchmidtNumber.ofOxygen(t))),
+    SCHMIDT_CARBON_DIOXIDE(
+            GAS,
+            "schmidt_number_carbon_dioxide",
+            "Schmidt number of CO₂, S 35",
+            "",
+            "Wanninkhof 2014",
+            water((t, s) -> SchmidtNumber.ofCarbonDioxide(t))),
     NH3_SHARE(
             GAS,
             "fraction_nh3",
