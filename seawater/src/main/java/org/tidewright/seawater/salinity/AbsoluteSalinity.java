@@ -7,6 +7,10 @@ import org.tidewright.seawater.unit.Unit;
 /**
  * Mass of dissolved salt in seawater of reference composition, the composition of the North Atlantic. A salt mix with
  * other proportions carries a slightly different mass at the same conductivity.
+ *
+ * <p>Grams per kilogram are parts per thousand by mass. The "ppt" on a hydrometer or a refractometer means either this
+ * or practical salinity, seldom saying which: at 35 the two are 0.165 apart. Grams per litre are more again: {@link
+ * #saltPerVolume}.
  */
 public final class AbsoluteSalinity {
     /** Absolute salinity of reference-composition seawater per unit of practical salinity, u_PS. */
@@ -21,7 +25,8 @@ public final class AbsoluteSalinity {
      *
      * @param practicalSalinity PSS-78
      * @return grams of anhydrous salt per kilogram of seawater
-     * @source Millero et al. 2008, Deep-Sea Res. I 55, 50-72; IOC, SCOR and IAPSO 2010, eq. 2.4.1
+     * @source Millero et al. 2008, Deep-Sea Res. I 55, 50-72 (doi 10.1016/j.dsr.2007.10.001); IOC, SCOR and IAPSO 2010,
+     *     eq. 2.4.1
      * @validity S 2 to 42, the range of PSS-78; linear, so any
      * @checkvalue S_P = 34.5487: 34.711611927085727 g/kg (TEOS-10 toolbox)
      */

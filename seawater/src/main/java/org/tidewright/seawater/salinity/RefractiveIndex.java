@@ -30,7 +30,7 @@ public final class RefractiveIndex {
      * @param practicalSalinity PSS-78
      * @param temperature ITS-90
      * @return refractive index
-     * @source Quan and Fry 1995, Appl. Opt. 34, 3477-3480
+     * @source Quan and Fry 1995, Appl. Opt. 34, 3477-3480 (doi 10.1364/AO.34.003477)
      * @validity 0 to 30 degC, S 0 to 35: {@link #FIT}; 1.5e-5 of the measurements, 0.08 in salinity, from memory
      */
     @Unit("1")
@@ -62,7 +62,8 @@ public final class RefractiveIndex {
         return Math.min(Bounds.SALTIEST_WATER, (refractiveIndex - fresh) / slope);
     }
 
-    private static double ofPureWater(double t) {
+    /** Index of pure water. */
+    static double ofPureWater(double t) {
         Bounds.waterTemperature(t);
         return 1.31405
                 - 2.02e-6 * t * t
@@ -72,7 +73,7 @@ public final class RefractiveIndex {
     }
 
     /** Rise of the index with salinity, the same at every salinity. */
-    private static double perSalinity(double t) {
+    static double perSalinity(double t) {
         return 1.779e-4 - 1.05e-6 * t + 1.6e-8 * t * t + 0.01155 / WAVELENGTH;
     }
 }
