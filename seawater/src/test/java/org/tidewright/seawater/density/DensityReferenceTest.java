@@ -1,8 +1,8 @@
 package org.tidewright.seawater.density;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.Validation;
 
 class DensityReferenceTest {
     private static ReferenceTable table(String name) {
@@ -16,7 +16,7 @@ class DensityReferenceTest {
             // IAPWS-08 states its standard seawater as 35.16504 g/kg, which is practical salinity 35
             double salinity = row.has("practical_salinity") ? row.number("practical_salinity") : 35;
             double got = Density.ofSeawater(row.number("temperature_c"), salinity);
-            Close.absolute(row, "printed_value", got, row.number("tolerance"));
+            Validation.of(Density.class, "ofSeawater").absolute(row, "printed_value", got, row.number("tolerance"));
         }
     }
 
@@ -26,9 +26,12 @@ class DensityReferenceTest {
         for (var row : table("eos80.csv").rows()) {
             double temperature = row.number("temperature_c");
             double salinity = row.number("practical_salinity");
-            Close.relative(row, "density_kg_m3", Density.ofSeawater(temperature, salinity), 1e-12);
-            Close.relative(row, "density_pure_water_kg_m3", Density.ofPureWater(temperature), 1e-12);
-            Close.relative(row, "density_pure_water_kg_m3", Density.ofSeawater(temperature, 0), 1e-12);
+            Validation.of(Density.class, "ofSeawater")
+                    .relative(row, "density_kg_m3", Density.ofSeawater(temperature, salinity), 1e-12);
+            Validation.of(Density.class, "ofPureWater")
+                    .relative(row, "density_pure_water_kg_m3", Density.ofPureWater(temperature), 1e-12);
+            Validation.of(Density.class, "ofSeawater")
+                    .relative(row, "density_pure_water_kg_m3", Density.ofSeawater(temperature, 0), 1e-12);
         }
     }
 
@@ -37,7 +40,7 @@ class DensityReferenceTest {
     void liesAsNearToTeos10AsEos80Does() {
         for (var row : table("teos10.csv").rows()) {
             double got = Density.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.absolute(row, "density_gibbs_kg_m3", got, 7.3e-3);
+            Validation.of(Density.class, "ofSeawater").absolute(row, "density_gibbs_kg_m3", got, 7.3e-3);
         }
     }
 }

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.Validation;
 
 class Teos10ReferenceTest {
     private static final ReferenceTable TABLE =
@@ -28,12 +28,20 @@ class Teos10ReferenceTest {
         for (var row : TABLE.rows()) {
             double temperature = row.number("temperature_c");
             double salinity = row.number("practical_salinity");
-            Close.relative(row, "density_gibbs_kg_m3", Teos10.density(temperature, salinity), 1e-12);
-            Close.relative(row, "specific_heat_j_kg_k", Teos10.specificHeat(temperature, salinity), 1e-12);
-            Close.relative(row, "thermal_expansion_per_k", Teos10.thermalExpansion(temperature, salinity), 1e-12);
-            Close.relative(row, "haline_contraction_kg_g", Teos10.halineContraction(temperature, salinity), 1e-12);
-            Close.absolute(
-                    row, "chemical_potential_water_j_kg", Teos10.chemicalPotentialOfWater(temperature, salinity), 1e-9);
+            Validation.of(Teos10.class, "density")
+                    .relative(row, "density_gibbs_kg_m3", Teos10.density(temperature, salinity), 1e-12);
+            Validation.of(Teos10.class, "specificHeat")
+                    .relative(row, "specific_heat_j_kg_k", Teos10.specificHeat(temperature, salinity), 1e-12);
+            Validation.of(Teos10.class, "thermalExpansion")
+                    .relative(row, "thermal_expansion_per_k", Teos10.thermalExpansion(temperature, salinity), 1e-12);
+            Validation.of(Teos10.class, "halineContraction")
+                    .relative(row, "haline_contraction_kg_g", Teos10.halineContraction(temperature, salinity), 1e-12);
+            Validation.of(Teos10.class, "chemicalPotentialOfWater")
+                    .absolute(
+                            row,
+                            "chemical_potential_water_j_kg",
+                            Teos10.chemicalPotentialOfWater(temperature, salinity),
+                            1e-9);
         }
     }
 
@@ -44,12 +52,14 @@ class Teos10ReferenceTest {
             double temperature = row.number("temperature_c");
             double salinity = row.number("practical_salinity");
             double conservative = row.number("conservative_temperature_c");
-            Close.absolute(
-                    row,
-                    "conservative_temperature_c",
-                    ConservativeTemperature.fromInSitu(temperature, salinity),
-                    1e-12);
-            Close.absolute(row, "temperature_c", ConservativeTemperature.toInSitu(conservative, salinity), 1e-12);
+            Validation.of(ConservativeTemperature.class, "fromInSitu")
+                    .absolute(
+                            row,
+                            "conservative_temperature_c",
+                            ConservativeTemperature.fromInSitu(temperature, salinity),
+                            1e-12);
+            Validation.of(ConservativeTemperature.class, "toInSitu")
+                    .absolute(row, "temperature_c", ConservativeTemperature.toInSitu(conservative, salinity), 1e-12);
         }
     }
 
@@ -63,12 +73,18 @@ class Teos10ReferenceTest {
                     PolynomialDensity.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
             double expansion = PolynomialDensity.thermalExpansion(conservative, absolute);
             double contraction = PolynomialDensity.halineContraction(conservative, absolute);
-            Close.relative(
-                    row, "density_75term_kg_m3", PolynomialDensity.ofConservative(conservative, absolute), 1e-12);
-            Close.relative(row, "density_75term_kg_m3", measured, 1e-12);
+            Validation.of(PolynomialDensity.class, "ofConservative")
+                    .relative(
+                            row,
+                            "density_75term_kg_m3",
+                            PolynomialDensity.ofConservative(conservative, absolute),
+                            1e-12);
+            Validation.of(PolynomialDensity.class, "ofSeawater").relative(row, "density_75term_kg_m3", measured, 1e-12);
             // near its zero, in cold fresh water, expansion is a small rest of large terms
-            Close.absolute(row, "thermal_expansion_75term_per_k", expansion, 1e-15);
-            Close.relative(row, "haline_contraction_75term_kg_g", contraction, 1e-12);
+            Validation.of(PolynomialDensity.class, "thermalExpansion")
+                    .absolute(row, "thermal_expansion_75term_per_k", expansion, 1e-15);
+            Validation.of(PolynomialDensity.class, "halineContraction")
+                    .relative(row, "haline_contraction_75term_kg_g", contraction, 1e-12);
         }
     }
 
@@ -81,7 +97,8 @@ class Teos10ReferenceTest {
         for (var row : TABLE.rows()) {
             double salinity = row.number("practical_salinity");
             double got = PolynomialDensity.ofSeawater(row.number("temperature_c"), salinity);
-            Close.absolute(row, "density_gibbs_kg_m3", got, salinity < 5 ? 1.4e-3 : 6.5e-4);
+            Validation.of(PolynomialDensity.class, "ofConservative")
+                    .absolute(row, "density_gibbs_kg_m3", got, salinity < 5 ? 1.4e-3 : 6.5e-4);
         }
     }
 

@@ -1,8 +1,8 @@
 package org.tidewright.seawater.gas;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.Validation;
 
 class OxygenReferenceTest {
     private static ReferenceTable table(String name) {
@@ -18,7 +18,8 @@ class OxygenReferenceTest {
             double got = row.text("unit").equals("mg/L")
                     ? OxygenSolubility.massPerVolume(temperature, salinity)
                     : OxygenSolubility.perMass(temperature, salinity);
-            Close.absolute(row, "printed_value", got, row.number("tolerance"));
+            Validation.of(OxygenSolubility.class, "perMass")
+                    .absolute(row, "printed_value", got, row.number("tolerance"));
         }
     }
 
@@ -29,13 +30,17 @@ class OxygenReferenceTest {
             double temperature = row.number("temperature_c");
             double salinity = row.number("practical_salinity");
             double massPerVolume = OxygenSolubility.massPerVolume(temperature, salinity);
-            Close.relative(row, "o2_garcia_gordon_bk_umol_kg", OxygenSolubility.perMass(temperature, salinity), 1e-12);
-            Close.relative(row, "o2_garcia_gordon_bk_eos80_mg_l", massPerVolume, 1e-12);
-            Close.relative(
-                    row,
-                    "o2_garcia_gordon_bk_eos80_mg_l",
-                    OxygenSolubility.perVolume(temperature, salinity) * 31.9988,
-                    1e-12);
+            Validation.of(OxygenSolubility.class, "perMass")
+                    .relative(
+                            row, "o2_garcia_gordon_bk_umol_kg", OxygenSolubility.perMass(temperature, salinity), 1e-12);
+            Validation.of(OxygenSolubility.class, "massPerVolume")
+                    .relative(row, "o2_garcia_gordon_bk_eos80_mg_l", massPerVolume, 1e-12);
+            Validation.of(OxygenSolubility.class, "perVolume")
+                    .relative(
+                            row,
+                            "o2_garcia_gordon_bk_eos80_mg_l",
+                            OxygenSolubility.perVolume(temperature, salinity) * 31.9988,
+                            1e-12);
         }
     }
 
@@ -46,10 +51,18 @@ class OxygenReferenceTest {
             // these two columns read temperature_c as IPTS-68, the scale of the paper
             double temperature = row.number("temperature_c") / 1.00024;
             double salinity = row.number("practical_salinity");
-            Close.relative(
-                    row, "o2_benson_krause_eq31_umol_kg", OxygenSolubility.perMass(temperature, salinity), 2.0e-4);
-            Close.relative(
-                    row, "o2_benson_krause_eq32_mg_l", OxygenSolubility.massPerVolume(temperature, salinity), 3.4e-4);
+            Validation.of(OxygenSolubility.class, "perMass")
+                    .relative(
+                            row,
+                            "o2_benson_krause_eq31_umol_kg",
+                            OxygenSolubility.perMass(temperature, salinity),
+                            2.0e-4);
+            Validation.of(OxygenSolubility.class, "massPerVolume")
+                    .relative(
+                            row,
+                            "o2_benson_krause_eq32_mg_l",
+                            OxygenSolubility.massPerVolume(temperature, salinity),
+                            3.4e-4);
         }
     }
 }

@@ -8,6 +8,7 @@ import org.tidewright.seawater.unit.TemperatureScale;
 import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.ReferenceTable.Row;
+import org.tidewright.testkit.Validation;
 
 class HeatReferenceTest {
     private static final double PASCAL_PER_ATMOSPHERE = 101325;
@@ -45,7 +46,7 @@ class HeatReferenceTest {
     void specificHeatEqualsAnotherTypingOverTheWholeGrid() {
         for (var row : table("specific_heat_eos80.csv").rows()) {
             double got = SpecificHeat.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.relative(row, "specific_heat_j_kg_k", got, 1e-12);
+            Validation.of(SpecificHeat.class, "ofSeawater").relative(row, "specific_heat_j_kg_k", got, 1e-12);
         }
     }
 
@@ -54,7 +55,7 @@ class HeatReferenceTest {
     void specificHeatLiesAsNearToTeos10AsEos80Does() {
         for (var row : table("teos10.csv").rows()) {
             double got = SpecificHeat.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.absolute(row, "specific_heat_j_kg_k", got, 4.5);
+            Validation.of(SpecificHeat.class, "ofSeawater").absolute(row, "specific_heat_j_kg_k", got, 4.5);
         }
     }
 
@@ -64,13 +65,18 @@ class HeatReferenceTest {
         for (var row : table("vapour.csv").rows()) {
             double temperature = row.number("temperature_c");
             double salinity = row.number("practical_salinity");
-            Close.relative(
-                    row, "vapour_pressure_water_wagner_pruss_pa", VapourPressure.ofPureWater(temperature), 1e-12);
-            Close.relative(
-                    row,
-                    "vapour_pressure_seawater_dickson_2007_pa",
-                    VapourPressure.ofSeawater(temperature, salinity),
-                    1e-12);
+            Validation.of(VapourPressure.class, "ofPureWater")
+                    .relative(
+                            row,
+                            "vapour_pressure_water_wagner_pruss_pa",
+                            VapourPressure.ofPureWater(temperature),
+                            1e-12);
+            Validation.of(VapourPressure.class, "ofSeawater")
+                    .relative(
+                            row,
+                            "vapour_pressure_seawater_dickson_2007_pa",
+                            VapourPressure.ofSeawater(temperature, salinity),
+                            1e-12);
         }
     }
 
@@ -80,12 +86,14 @@ class HeatReferenceTest {
         for (var row : table("vapour.csv").rows()) {
             double temperature = row.number("temperature_c");
             double salinity = row.number("practical_salinity");
-            Close.relative(row, "vapour_pressure_water_iapws95_pa", VapourPressure.ofPureWater(temperature), 2.3e-4);
-            Close.relative(
-                    row,
-                    "vapour_pressure_seawater_teos10_pa",
-                    VapourPressure.ofSeawater(temperature, salinity),
-                    3.1e-4);
+            Validation.of(VapourPressure.class, "ofPureWater")
+                    .relative(row, "vapour_pressure_water_iapws95_pa", VapourPressure.ofPureWater(temperature), 2.3e-4);
+            Validation.of(VapourPressure.class, "ofSeawater")
+                    .relative(
+                            row,
+                            "vapour_pressure_seawater_teos10_pa",
+                            VapourPressure.ofSeawater(temperature, salinity),
+                            3.1e-4);
         }
     }
 
@@ -95,7 +103,8 @@ class HeatReferenceTest {
         for (var row : table("vapour.csv").rows()) {
             double water = 1 - row.number("absolute_salinity_g_kg") / 1000;
             double got = LatentHeat.ofEvaporation(row.number("temperature_c")) * water;
-            Close.relative(row, "latent_heat_evaporation_sharqawy_2010_j_kg", got, 1e-12);
+            Validation.of(LatentHeat.class, "ofEvaporation")
+                    .relative(row, "latent_heat_evaporation_sharqawy_2010_j_kg", got, 1e-12);
         }
     }
 
@@ -116,7 +125,8 @@ class HeatReferenceTest {
     void latentHeatIntoAirEqualsAnotherTypingOverTheWholeGrid() {
         for (var row : table("latent_heat_into_air.csv").rows()) {
             double got = LatentHeat.ofEvaporationIntoAir(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.relative(row, "latent_heat_evaporation_j_kg", got, 1e-12);
+            Validation.of(LatentHeat.class, "ofEvaporationIntoAir")
+                    .relative(row, "latent_heat_evaporation_j_kg", got, 1e-12);
         }
         double standard = LatentHeat.ofEvaporationIntoAir(28.7856, 34.7118 * 35 / 35.16504);
         assertThat(standard).isCloseTo(2429882.982734836, within(2.4e-3));
@@ -129,9 +139,11 @@ class HeatReferenceTest {
             double salinity = row.number("practical_salinity");
             double got = FreezingPoint.ofSeawater(salinity);
             if (row.has("freezing_point_ipts68_c")) {
-                Close.absolute(row, "freezing_point_ipts68_c", TemperatureScale.ipts68(got), 1e-12);
+                Validation.of(FreezingPoint.class, "ofSeawater")
+                        .absolute(row, "freezing_point_ipts68_c", TemperatureScale.ipts68(got), 1e-12);
             } else if (FreezingPoint.FIT.covers(-1, salinity)) {
-                Close.absolute(row, "freezing_point_air_saturated_c", got, 3.3e-3);
+                Validation.of(FreezingPoint.class, "ofSeawater")
+                        .absolute(row, "freezing_point_air_saturated_c", got, 3.3e-3);
             }
         }
     }
@@ -142,8 +154,10 @@ class HeatReferenceTest {
         for (var row : table("freezing.csv").rows()) {
             if (row.has("freezing_point_air_free_c")) {
                 double salinity = row.number("practical_salinity");
-                Close.absolute(row, "freezing_point_air_free_c", FreezingPoint.airFree(salinity), 1e-9);
-                Close.absolute(row, "freezing_point_air_saturated_c", FreezingPoint.airSaturated(salinity), 1e-9);
+                Validation.of(FreezingPoint.class, "airFree")
+                        .absolute(row, "freezing_point_air_free_c", FreezingPoint.airFree(salinity), 1e-9);
+                Validation.of(FreezingPoint.class, "airSaturated")
+                        .absolute(row, "freezing_point_air_saturated_c", FreezingPoint.airSaturated(salinity), 1e-9);
             }
         }
     }

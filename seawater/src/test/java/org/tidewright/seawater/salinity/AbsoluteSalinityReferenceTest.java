@@ -1,8 +1,8 @@
 package org.tidewright.seawater.salinity;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.Validation;
 
 class AbsoluteSalinityReferenceTest {
     private static ReferenceTable table(String name) {
@@ -14,7 +14,8 @@ class AbsoluteSalinityReferenceTest {
     void meetsThePublishedCheckValue() {
         // printed beside the check value: practical salinity 34.5487
         var row = table("published.csv").row("id", "p042");
-        Close.absolute(row, "printed_value", AbsoluteSalinity.fromPractical(34.5487), row.number("tolerance"));
+        Validation.of(AbsoluteSalinity.class, "fromPractical")
+                .absolute(row, "printed_value", AbsoluteSalinity.fromPractical(34.5487), row.number("tolerance"));
     }
 
     /** Reference composition (Millero et al. 2008) as GSW 3.6.16 has it. */
@@ -23,8 +24,10 @@ class AbsoluteSalinityReferenceTest {
         for (var row : table("teos10.csv").rows()) {
             double practical = row.number("practical_salinity");
             double absolute = row.number("absolute_salinity_g_kg");
-            Close.relative(row, "absolute_salinity_g_kg", AbsoluteSalinity.fromPractical(practical), 1e-12);
-            Close.relative(row, "practical_salinity", AbsoluteSalinity.toPractical(absolute), 1e-12);
+            Validation.of(AbsoluteSalinity.class, "fromPractical")
+                    .relative(row, "absolute_salinity_g_kg", AbsoluteSalinity.fromPractical(practical), 1e-12);
+            Validation.of(AbsoluteSalinity.class, "toPractical")
+                    .relative(row, "practical_salinity", AbsoluteSalinity.toPractical(absolute), 1e-12);
         }
     }
 
@@ -34,7 +37,8 @@ class AbsoluteSalinityReferenceTest {
         for (var row : table("teos10.csv").rows()) {
             double salt = AbsoluteSalinity.saltPerVolume(row.number("temperature_c"), row.number("practical_salinity"));
             double density = 1000 * salt / row.number("absolute_salinity_g_kg");
-            Close.absolute(row, "density_gibbs_kg_m3", density, 7.3e-3);
+            Validation.of(AbsoluteSalinity.class, "saltPerVolume")
+                    .absolute(row, "density_gibbs_kg_m3", density, 7.3e-3);
         }
     }
 }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.SeededCases;
+import org.tidewright.testkit.Validation;
 
 class ConductivityReferenceTest {
     private static final double S_PER_M = 0.1;
@@ -21,11 +22,12 @@ class ConductivityReferenceTest {
     @Test
     void meetsThePublishedCheckValues() {
         var forward = table("published.csv").row("id", "p001");
-        Close.absolute(
-                forward,
-                "printed_value",
-                Conductivity.toPractical(Conductivity.OF_STANDARD, forward.number("temperature_c")),
-                forward.number("tolerance"));
+        Validation.of(Conductivity.class, "toPractical")
+                .absolute(
+                        forward,
+                        "printed_value",
+                        Conductivity.toPractical(Conductivity.OF_STANDARD, forward.number("temperature_c")),
+                        forward.number("tolerance"));
         for (String id : List.of("p004", "p005", "p008", "p009")) {
             var back = table("published.csv").row("id", id);
             double conductivity =
@@ -40,9 +42,11 @@ class ConductivityReferenceTest {
         for (var row : table("practical_salinity.csv").rows()) {
             double temperature = row.number("temperature_c");
             double conductivity = row.number("conductivity_ms_cm") * S_PER_M;
-            Close.absolute(row, "practical_salinity", Conductivity.toPractical(conductivity, temperature), 1e-9);
+            Validation.of(Conductivity.class, "toPractical")
+                    .absolute(row, "practical_salinity", Conductivity.toPractical(conductivity, temperature), 1e-9);
             double back = Conductivity.fromPractical(row.number("practical_salinity"), temperature);
-            Close.absolute(row, "conductivity_ms_cm", back / S_PER_M, 1e-6);
+            Validation.of(Conductivity.class, "fromPractical")
+                    .absolute(row, "conductivity_ms_cm", back / S_PER_M, 1e-6);
         }
     }
 
@@ -52,7 +56,7 @@ class ConductivityReferenceTest {
         for (var row : table("dilute.csv").rows()) {
             double got =
                     Conductivity.toPractical(row.number("conductivity_ms_cm") * S_PER_M, row.number("temperature_c"));
-            Close.absolute(row, "practical_salinity", got, 1e-9);
+            Validation.of(Conductivity.class, "toPractical").absolute(row, "practical_salinity", got, 1e-9);
         }
     }
 

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.SeededCases;
+import org.tidewright.testkit.Validation;
 
 class HydrometerTest {
     private static final ReferenceTable TABLE =
@@ -18,7 +18,8 @@ class HydrometerTest {
     void atItsOwnTemperatureItShowsTheSpecificGravity() {
         Hydrometer hydrometer = Hydrometer.ofGlass(25, 25);
         for (var row : TABLE.rows()) {
-            Close.relative(row, "sg_25c_25c", hydrometer.reading(row.number("practical_salinity"), 25), 1e-12);
+            Validation.of(Hydrometer.class, "reading")
+                    .relative(row, "sg_25c_25c", hydrometer.reading(row.number("practical_salinity"), 25), 1e-12);
         }
     }
 
@@ -27,11 +28,12 @@ class HydrometerTest {
     void oneThatDoesNotGrowShowsTheRatioOfDensities() {
         Hydrometer rigid = new Hydrometer(20, 20, 0);
         for (var row : TABLE.rows()) {
-            Close.relative(
-                    row,
-                    "sg_t_over_20c",
-                    rigid.reading(row.number("practical_salinity"), row.number("temperature_c")),
-                    1e-12);
+            Validation.of(Hydrometer.class, "reading")
+                    .relative(
+                            row,
+                            "sg_t_over_20c",
+                            rigid.reading(row.number("practical_salinity"), row.number("temperature_c")),
+                            1e-12);
         }
     }
 

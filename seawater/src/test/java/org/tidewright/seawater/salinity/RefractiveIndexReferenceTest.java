@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.SeededCases;
+import org.tidewright.testkit.Validation;
 
 class RefractiveIndexReferenceTest {
     private static final ReferenceTable TABLE =
@@ -18,7 +18,8 @@ class RefractiveIndexReferenceTest {
     void equalsAnotherTypingOverTheWholeGrid() {
         for (var row : TABLE.rows()) {
             double got = RefractiveIndex.fromPractical(row.number("practical_salinity"), row.number("temperature_c"));
-            Close.absolute(row, "refractive_index_quan_fry", got, 1e-12);
+            Validation.of(RefractiveIndex.class, "fromPractical")
+                    .absolute(row, "refractive_index_quan_fry", got, 1e-12);
         }
     }
 
@@ -29,7 +30,8 @@ class RefractiveIndexReferenceTest {
             if (row.number("within_quan_fry_range") == 1) {
                 double got =
                         RefractiveIndex.fromPractical(row.number("practical_salinity"), row.number("temperature_c"));
-                Close.absolute(row, "refractive_index_millard_seaver", got, 2.5e-5);
+                Validation.of(RefractiveIndex.class, "fromPractical")
+                        .absolute(row, "refractive_index_millard_seaver", got, 2.5e-5);
             }
         }
     }
@@ -41,7 +43,8 @@ class RefractiveIndexReferenceTest {
             double temperature = row.number("temperature_c");
             if (temperature <= 30) {
                 double got = RefractiveIndex.fromPractical(0, temperature);
-                Close.absolute(row, "refractive_index_pure_water_iapws_over_air", got, 3e-5);
+                Validation.of(RefractiveIndex.class, "fromPractical")
+                        .absolute(row, "refractive_index_pure_water_iapws_over_air", got, 3e-5);
             }
         }
     }

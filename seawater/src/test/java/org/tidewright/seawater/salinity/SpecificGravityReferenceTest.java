@@ -7,9 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tidewright.seawater.density.Density;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.SeededCases;
+import org.tidewright.testkit.Validation;
 
 class SpecificGravityReferenceTest {
     private static final double SIXTY_FAHRENHEIT = (60 - 32) / 1.8;
@@ -25,17 +25,19 @@ class SpecificGravityReferenceTest {
             double salinity = row.number("practical_salinity");
             double temperature = row.number("temperature_c");
             water.forEach((name, reference) -> {
-                Close.relative(
-                        row,
-                        "sg_t_over_" + name,
-                        SpecificGravity.fromPractical(salinity, temperature, reference),
-                        1e-12);
+                Validation.of(SpecificGravity.class, "fromPractical")
+                        .relative(
+                                row,
+                                "sg_t_over_" + name,
+                                SpecificGravity.fromPractical(salinity, temperature, reference),
+                                1e-12);
                 if (!name.equals("4c")) {
-                    Close.relative(
-                            row,
-                            "sg_" + name + "_" + name,
-                            SpecificGravity.fromPractical(salinity, reference, reference),
-                            1e-12);
+                    Validation.of(SpecificGravity.class, "fromPractical")
+                            .relative(
+                                    row,
+                                    "sg_" + name + "_" + name,
+                                    SpecificGravity.fromPractical(salinity, reference, reference),
+                                    1e-12);
                 }
             });
         }
@@ -46,19 +48,22 @@ class SpecificGravityReferenceTest {
     void liesAsNearToTeos10AsEos80Does() {
         for (var row : TABLE.rows()) {
             double salinity = row.number("practical_salinity");
-            Close.absolute(row, "sg_20c_20c_teos10", SpecificGravity.fromPractical(salinity, 20, 20), 4.33e-6);
-            Close.absolute(row, "sg_25c_25c_teos10", SpecificGravity.fromPractical(salinity, 25, 25), 4.33e-6);
+            Validation.of(SpecificGravity.class, "fromPractical")
+                    .absolute(row, "sg_20c_20c_teos10", SpecificGravity.fromPractical(salinity, 20, 20), 4.33e-6);
+            Validation.of(SpecificGravity.class, "fromPractical")
+                    .absolute(row, "sg_25c_25c_teos10", SpecificGravity.fromPractical(salinity, 25, 25), 4.33e-6);
         }
     }
 
     @Test
     void theSalinityOfATableRowComesBackFromItsRatio() {
         for (var row : TABLE.rows()) {
-            Close.absolute(
-                    row,
-                    "practical_salinity",
-                    SpecificGravity.toPractical(row.number("sg_60f_60f"), SIXTY_FAHRENHEIT, SIXTY_FAHRENHEIT),
-                    1e-9);
+            Validation.of(SpecificGravity.class, "toPractical")
+                    .absolute(
+                            row,
+                            "practical_salinity",
+                            SpecificGravity.toPractical(row.number("sg_60f_60f"), SIXTY_FAHRENHEIT, SIXTY_FAHRENHEIT),
+                            1e-9);
         }
     }
 

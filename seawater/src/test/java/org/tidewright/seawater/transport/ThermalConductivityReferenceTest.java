@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.Validation;
 
 class ThermalConductivityReferenceTest {
     private static final ReferenceTable TABLE = ReferenceTable.read(
@@ -17,7 +17,8 @@ class ThermalConductivityReferenceTest {
     void equalsAnotherTypingOverTheWholeGrid() {
         for (var row : TABLE.rows()) {
             double got = ThermalConductivity.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.relative(row, "thermal_conductivity_jamieson_tudhope_w_m_k", got, 2e-8);
+            Validation.of(ThermalConductivity.class, "ofSeawater")
+                    .relative(row, "thermal_conductivity_jamieson_tudhope_w_m_k", got, 2e-8);
         }
     }
 
@@ -26,7 +27,8 @@ class ThermalConductivityReferenceTest {
     void liesAsNearToIapwsAsTheTwoLawsLie() {
         for (var row : TABLE.rows()) {
             double got = ThermalConductivity.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.relative(row, "thermal_conductivity_iapws_w_m_k", got, 3.3e-2);
+            Validation.of(ThermalConductivity.class, "ofSeawater")
+                    .relative(row, "thermal_conductivity_iapws_w_m_k", got, 3.3e-2);
         }
     }
 

@@ -1,8 +1,8 @@
 package org.tidewright.seawater.transport;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
+import org.tidewright.testkit.Validation;
 
 class ViscosityReferenceTest {
     private static ReferenceTable table(String name) {
@@ -14,7 +14,8 @@ class ViscosityReferenceTest {
     void equalsAnotherTypingOverTheWholeGrid() {
         for (var row : table("viscosity.csv").rows()) {
             double got = Viscosity.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.relative(row, "viscosity_seawater_sharqawy_printed_pa_s", got, 1e-12);
+            Validation.of(Viscosity.class, "ofSeawater")
+                    .relative(row, "viscosity_seawater_sharqawy_printed_pa_s", got, 1e-12);
         }
     }
 
@@ -23,12 +24,13 @@ class ViscosityReferenceTest {
     void liesNearMillero1974() {
         for (var row : table("viscosity.csv").rows()) {
             double got = Viscosity.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.relative(row, "viscosity_seawater_millero_1974_pa_s", got, 0.014);
+            Validation.of(Viscosity.class, "ofSeawater")
+                    .relative(row, "viscosity_seawater_millero_1974_pa_s", got, 0.014);
         }
         // printed check value of Millero 1974
         for (var row : table("published.csv").rows()) {
             double got = Viscosity.ofSeawater(row.number("temperature_c"), row.number("practical_salinity"));
-            Close.absolute(row, "printed_value", got, row.number("tolerance"));
+            Validation.of(Viscosity.class, "ofSeawater").absolute(row, "printed_value", got, row.number("tolerance"));
         }
     }
 
@@ -37,7 +39,7 @@ class ViscosityReferenceTest {
     void ofPureWaterLiesNearIapws() {
         for (var row : table("viscosity.csv").rows()) {
             double got = Viscosity.ofPureWater(row.number("temperature_c"));
-            Close.relative(row, "viscosity_water_iapws_pa_s", got, 5e-4);
+            Validation.of(Viscosity.class, "ofPureWater").relative(row, "viscosity_water_iapws_pa_s", got, 5e-4);
         }
     }
 }
