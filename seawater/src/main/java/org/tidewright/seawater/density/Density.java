@@ -30,8 +30,8 @@ public final class Density {
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
      * @return density of the seawater
-     * @source Millero and Poisson 1981, Deep-Sea Res. 28A, 625-629; UNESCO 1983, Tech. Pap. Mar. Sci. 44, density at
-     *     zero pressure
+     * @source Millero and Poisson 1981, Deep-Sea Res. 28A, 625-629 (doi 10.1016/0198-0149(81)90122-9); UNESCO 1983,
+     *     Tech. Pap. Mar. Sci. 44, density at zero pressure
      * @validity -2 to 40 degC, S 0 to 42: {@link #FIT}; standard error 0.0036 kg/m^3
      * @checkvalue S = 35, 25 degC on IPTS-68: 1023.34306 kg/m^3
      */

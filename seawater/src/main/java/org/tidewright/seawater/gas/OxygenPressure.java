@@ -17,7 +17,8 @@ public final class OxygenPressure {
     /**
      * Moles of oxygen per mole of dry air.
      *
-     * @source Machta and Hughes 1970, Science 168, 1582-1584: 0.20946; the value in Benson and Krause 1984
+     * @source Machta and Hughes 1970, Science 168, 1582-1584 (doi 10.1126/science.168.3939.1582): 0.20946; the value in
+     *     Benson and Krause 1984
      */
     @Unit("1")
     public static final double SHARE_OF_DRY_AIR = 0.20946;

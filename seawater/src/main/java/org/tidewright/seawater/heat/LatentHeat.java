@@ -27,9 +27,9 @@ public final class LatentHeat {
      *
      * @param temperature of the evaporating water, ITS-90
      * @return heat per kilogram of water evaporated
-     * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380, latent heat of pure water, with
-     *     the unrounded coefficients its authors publish beside the paper (the printed four digits lie up to 0.005 %
-     *     off)
+     * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380 (doi 10.5004/dwt.2010.1079), latent
+     *     heat of pure water, with the unrounded coefficients its authors publish beside the paper (the printed four
+     *     digits lie up to 0.005 % off)
      * @validity 0 to 200 degC; 0.01 % from the steam tables it was fitted to
      */
     @Unit("J/kg")

@@ -31,8 +31,8 @@ public final class SpecificHeat {
      * @param temperature in-situ temperature, ITS-90
      * @param practicalSalinity PSS-78
      * @return specific heat, per kilogram of seawater
-     * @source Millero, Perron and Desnoyers 1973, J. Geophys. Res. 78, 4499-4507; UNESCO 1983, Tech. Pap. Mar. Sci. 44,
-     *     specific heat at zero pressure
+     * @source Millero, Perron and Desnoyers 1973, J. Geophys. Res. 78, 4499-4507 (doi 10.1029/JC078i021p04499); UNESCO
+     *     1983, Tech. Pap. Mar. Sci. 44, specific heat at zero pressure
      * @validity 0 to 35 degC, S 0 to 40: {@link #FIT}; standard error 0.5 J/(kg K)
      * @checkvalue S = 35, 30 degC on IPTS-68: 4000.7 J/(kg K)
      */

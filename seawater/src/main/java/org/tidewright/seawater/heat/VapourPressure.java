@@ -25,7 +25,8 @@ public final class VapourPressure {
      *
      * @param temperature ITS-90; below the triple point the value is that of supercooled water, not of ice
      * @return pressure of saturated vapour
-     * @source Wagner and Pruss 1993, J. Phys. Chem. Ref. Data 22, 783-787, eq. 1; IAPWS SR1-86(1992)
+     * @source Wagner and Pruss 1993, J. Phys. Chem. Ref. Data 22, 783-787 (doi 10.1063/1.555926), eq. 1; IAPWS
+     *     SR1-86(1992)
      * @validity 0.01 degC to the critical point; 0.023 % from IAPWS-95 between 0 and 40 degC
      */
     @Unit("Pa")

@@ -6,8 +6,8 @@ import org.tidewright.seawater.unit.TemperatureScale;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Electrical conductivity of seawater and its practical salinity, PSS-78, at the surface. The practical salinity scale is
- * defined by conductivity: this is the measurement all others are compared with. 1 S/m is 10 mS/cm.
+ * Electrical conductivity of seawater and its practical salinity, PSS-78, at the surface. The practical salinity scale
+ * is defined by conductivity: this is the measurement all others are compared with. 1 S/m is 10 mS/cm.
  */
 public final class Conductivity {
     /** Conductivity of seawater of practical salinity 35 at 15 degC on IPTS-68 and one atmosphere. */
@@ -49,8 +49,9 @@ public final class Conductivity {
      * @param conductivity at the water's own temperature, not compensated to 25 degC
      * @param temperature ITS-90
      * @return practical salinity
-     * @source Perkin and Lewis 1980, IEEE J. Ocean. Eng. 5, 9-16; UNESCO 1981, Tech. Pap. Mar. Sci. 36; Hill, Dauphinee and
-     *     Woods 1986, IEEE J. Ocean. Eng. 11, 109-112, joined at 2 as in the TEOS-10 toolbox
+     * @source Perkin and Lewis 1980, IEEE J. Ocean. Eng. 5, 9-16 (doi 10.1109/JOE.1980.1145441); UNESCO 1981, Tech.
+     *     Pap. Mar. Sci. 36; Hill, Dauphinee and Woods 1986, IEEE J. Ocean. Eng. 11, 109-112, joined at 2 as in the
+     *     TEOS-10 toolbox
      * @validity -2 to 35 degC, S 2 to 42: {@link #FIT}; with the correction from S 0
      * @checkvalue ratio 1 at 15 degC on IPTS-68: 35.000000
      */

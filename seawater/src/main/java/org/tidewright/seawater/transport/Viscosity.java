@@ -26,7 +26,8 @@ public final class Viscosity {
      * @param temperature ITS-90
      * @param practicalSalinity PSS-78, converted to {@linkplain AbsoluteSalinity absolute salinity} inside
      * @return dynamic viscosity
-     * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380, eq. 22, coefficients as printed
+     * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380 (doi 10.5004/dwt.2010.1079), eq.
+     *     22, coefficients as printed
      * @validity 0 to 180 degC, 0 to 0.15 kg/kg: {@link #FIT}; 1.5 %
      */
     @Unit("Pa*s")
@@ -46,7 +47,8 @@ public final class Viscosity {
      *
      * @param temperature ITS-90
      * @return dynamic viscosity
-     * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380, eq. 23, fitted to IAPWS 2008
+     * @source Sharqawy, Lienhard and Zubair 2010, Desalin. Water Treat. 16, 354-380 (doi 10.5004/dwt.2010.1079), eq.
+     *     23, fitted to IAPWS 2008
      * @validity 0 to 180 degC; 0.05 % from IAPWS 2008
      */
     @Unit("Pa*s")
