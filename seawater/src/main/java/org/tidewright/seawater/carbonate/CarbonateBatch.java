@@ -84,7 +84,7 @@ public final class CarbonateBatch {
         for (int j = 0; j < columns.length; j++) {
             if (columns[j].length < size) {
                 throw new IllegalArgumentException("column for " + wanted[j] + " has " + columns[j].length
-                        + " places; there are " + size + " waters");
+                        + " places; there are " + size + " points");
             }
         }
         for (int i = 0; i < size; i++) {
@@ -105,7 +105,7 @@ public final class CarbonateBatch {
                         ofAmmonia);
                 pair.solve(equilibria, first[i], second[i], state);
             } catch (IllegalArgumentException refused) {
-                throw new IllegalArgumentException("water " + i + ": " + refused.getMessage(), refused);
+                throw new IllegalArgumentException("point " + i + ": " + refused.getMessage(), refused);
             }
             for (int j = 0; j < columns.length; j++) {
                 columns[j][i] = state.get(wanted[j]);

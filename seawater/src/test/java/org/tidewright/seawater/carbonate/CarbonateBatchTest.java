@@ -58,7 +58,7 @@ class CarbonateBatchTest {
         assertThatThrownBy(() -> batch.solve(
                         new double[] {25, 25}, new double[] {35, 35}, new double[] {2.3e-3, 2300}, new double[] {8, 8}))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("water 1")
+                .hasMessageContaining("point 1")
                 .hasMessageContaining("umol/kg");
         assertThat(out[0]).isPositive();
     }

@@ -61,7 +61,7 @@ class DensityPropertyTest {
         });
     }
 
-    /** Pure water is heaviest at 3.98 degC, 999.975 kg/m3 (CRC Handbook). */
+    /** Pure water is heaviest at 3.98 degC, 999.975 kg/m3 (CRC Handbook, from memory). */
     @Test
     void freshWaterIsHeaviestAtFourDegrees() {
         assertThat(Teos10.thermalExpansion(3.95, 0)).isNegative();

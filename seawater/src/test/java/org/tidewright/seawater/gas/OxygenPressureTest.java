@@ -18,7 +18,7 @@ class OxygenPressureTest {
     }
 
     /**
-     * Sander 2015, Atmos. Chem. Phys. 15, 4399: 1.3e-5 mol/(m3 Pa) in water of 25 degC, the measurements 1.2 to 1.3.
+     * Sander 2015, Atmos. Chem. Phys. 15, 4399, from memory: 1.3e-5 mol/(m3 Pa) in water of 25 degC, the measurements 1.2 to 1.3.
      */
     @Test
     void pureOxygenDissolvesAsHenrysConstantSays() {

@@ -30,7 +30,7 @@ class HeatPropertyTest {
     }
 
     /**
-     * Specific heats of pure water at one atmosphere, CRC Handbook: 4.2176, 4.1818, 4.1785 J/(g K) at 0, 20, 40 degC.
+     * Specific heats of pure water at one atmosphere, CRC Handbook from memory: 4.2176, 4.1818, 4.1785 J/(g K) at 0, 20, 40 degC.
      */
     @Test
     void withoutSaltSpecificHeatIsThatOfPureWater() {
@@ -92,7 +92,7 @@ class HeatPropertyTest {
     }
 
     /**
-     * The heat of melting, 333.4 kJ/kg for pure ice (IAPWS R10-06, check table), from the slopes of both potentials.
+     * The heat of melting, 333.4 kJ/kg for pure ice (IAPWS R10-06, from memory), from the slopes of both potentials.
      */
     @Test
     void iceTakesItsHeatOfMelting() {

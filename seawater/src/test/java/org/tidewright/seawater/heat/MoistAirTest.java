@@ -31,7 +31,7 @@ class MoistAirTest {
         assertThat(MoistAir.vapourDensity(20, pressure)).isCloseTo(0.0173, within(5e-5));
     }
 
-    /** Dry air at 0 degC and one atmosphere weighs 1.2929 kg/m3 (CRC Handbook; ideal gas is 0.05 % below it). */
+    /** Dry air at 0 degC and one atmosphere weighs 1.2929 kg/m3 (CRC Handbook, from memory; ideal gas is 0.05 % below it). */
     @Test
     void dryAirWeighsWhatTheHandbookSays() {
         assertThat(MoistAir.dryAirDensity(0, 0, 101325)).isCloseTo(1.2929, within(7e-4));

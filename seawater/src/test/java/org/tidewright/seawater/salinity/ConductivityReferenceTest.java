@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.SeededCases;
 import org.tidewright.testkit.Validation;
@@ -32,7 +31,8 @@ class ConductivityReferenceTest {
             var back = table("published.csv").row("id", id);
             double conductivity =
                     Conductivity.fromPractical(back.number("practical_salinity"), back.number("temperature_c"));
-            Close.absolute(back, "printed_value", conductivity / Conductivity.OF_STANDARD, back.number("tolerance"));
+            Validation.of(Conductivity.class, "fromPractical")
+                    .absolute(back, "printed_value", conductivity / Conductivity.OF_STANDARD, back.number("tolerance"));
         }
     }
 
