@@ -24,7 +24,10 @@ import org.tidewright.seawater.carbonate.CarbonicAcid;
 import org.tidewright.seawater.carbonate.KnownPair;
 import org.tidewright.seawater.carbonate.PhScale;
 import org.tidewright.seawater.carbonate.TotalConcentrations;
+import org.tidewright.seawater.column.Columns;
 import org.tidewright.seawater.density.Density;
+import org.tidewright.seawater.density.PolynomialDensity;
+import org.tidewright.seawater.density.Teos10;
 import org.tidewright.seawater.gas.OxygenSolubility;
 import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.salinity.Conductivity;
@@ -73,6 +76,12 @@ public class SeawaterBenchmark {
         printMean("eos80_density", all.eos80DensityBatched());
         printMean("oxygen_solubility", all.oxygenSolubilityBatched());
         printMean("practical_salinity", all.practicalSalinityBatched());
+        printMean("teos10_density", all.teos10DensityBatched());
+        printMean("teos10_density_from_practical", all.teos10DensityFromPracticalBatched());
+        printMean("teos10_density_exact", all.teos10DensityExactBatched());
+        printMean("teos10_thermal_expansion", all.teos10ThermalExpansionBatched());
+        printMean("teos10_haline_contraction", all.teos10HalineContractionBatched());
+        printMean("teos10_specific_heat", all.teos10SpecificHeatBatched());
         printMean("co2_system", all.co2SystemBatched());
     }
 
@@ -89,9 +98,7 @@ public class SeawaterBenchmark {
     @Benchmark
     @OperationsPerInvocation(SeawaterPoints.COUNT)
     public double[] eos80DensityBatched() {
-        for (int i = 0; i < SeawaterPoints.COUNT; i++) {
-            results[i] = Density.ofSeawater(points.temperature[i], points.practicalSalinity[i]);
-        }
+        Columns.fill(Density::ofSeawater, points.temperature, points.practicalSalinity, results);
         return results;
     }
 
@@ -104,9 +111,7 @@ public class SeawaterBenchmark {
     @Benchmark
     @OperationsPerInvocation(SeawaterPoints.COUNT)
     public double[] oxygenSolubilityBatched() {
-        for (int i = 0; i < SeawaterPoints.COUNT; i++) {
-            results[i] = OxygenSolubility.perMass(points.temperature[i], points.practicalSalinity[i]);
-        }
+        Columns.fill(OxygenSolubility::perMass, points.temperature, points.practicalSalinity, results);
         return results;
     }
 
@@ -119,9 +124,88 @@ public class SeawaterBenchmark {
     @Benchmark
     @OperationsPerInvocation(SeawaterPoints.COUNT)
     public double[] practicalSalinityBatched() {
-        for (int i = 0; i < SeawaterPoints.COUNT; i++) {
-            results[i] = Conductivity.toPractical(points.conductivity[i], points.temperature[i]);
-        }
+        Columns.fill(Conductivity::toPractical, points.conductivity, points.temperature, results);
+        return results;
+    }
+
+    @Benchmark
+    public double teos10Density() {
+        int i = next();
+        return PolynomialDensity.ofConservative(points.conservativeTemperature[i], points.absoluteSalinity[i]);
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(SeawaterPoints.COUNT)
+    public double[] teos10DensityBatched() {
+        Columns.fill(
+                PolynomialDensity::ofConservative, points.conservativeTemperature, points.absoluteSalinity, results);
+        return results;
+    }
+
+    @Benchmark
+    public double teos10DensityFromPractical() {
+        int i = next();
+        return PolynomialDensity.ofSeawater(points.temperature[i], points.practicalSalinity[i]);
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(SeawaterPoints.COUNT)
+    public double[] teos10DensityFromPracticalBatched() {
+        Columns.fill(PolynomialDensity::ofSeawater, points.temperature, points.practicalSalinity, results);
+        return results;
+    }
+
+    @Benchmark
+    public double teos10DensityExact() {
+        int i = next();
+        return Teos10.density(points.temperature[i], points.practicalSalinity[i]);
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(SeawaterPoints.COUNT)
+    public double[] teos10DensityExactBatched() {
+        Columns.fill(Teos10::density, points.temperature, points.practicalSalinity, results);
+        return results;
+    }
+
+    @Benchmark
+    public double teos10ThermalExpansion() {
+        int i = next();
+        return PolynomialDensity.thermalExpansion(points.conservativeTemperature[i], points.absoluteSalinity[i]);
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(SeawaterPoints.COUNT)
+    public double[] teos10ThermalExpansionBatched() {
+        Columns.fill(
+                PolynomialDensity::thermalExpansion, points.conservativeTemperature, points.absoluteSalinity, results);
+        return results;
+    }
+
+    @Benchmark
+    public double teos10HalineContraction() {
+        int i = next();
+        return PolynomialDensity.halineContraction(points.conservativeTemperature[i], points.absoluteSalinity[i]);
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(SeawaterPoints.COUNT)
+    public double[] teos10HalineContractionBatched() {
+        Columns.fill(
+                PolynomialDensity::halineContraction, points.conservativeTemperature, points.absoluteSalinity, results);
+        return results;
+    }
+
+    @Benchmark
+    public double teos10SpecificHeat() {
+        int i = next();
+        return Teos10.specificHeat(points.temperature[i], points.practicalSalinity[i]);
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(SeawaterPoints.COUNT)
+    public double[] teos10SpecificHeatBatched() {
+        Columns.fill(Teos10::specificHeat, points.temperature, points.practicalSalinity, results);
         return results;
     }
 

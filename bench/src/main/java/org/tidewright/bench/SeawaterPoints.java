@@ -1,5 +1,8 @@
 package org.tidewright.bench;
 
+import org.tidewright.seawater.density.ConservativeTemperature;
+import org.tidewright.seawater.salinity.AbsoluteSalinity;
+
 /** Waters of a reef, drawn from a seed: the same, bit by bit, as bench/peer/points.c and gsw_times.py give to the peers. */
 final class SeawaterPoints {
     static final int COUNT = 100_000;
@@ -24,6 +27,12 @@ final class SeawaterPoints {
     /** In S/m: roughly what such water conducts, by 2 % at worst. */
     final double[] conductivity = new double[COUNT];
 
+    /** In g/kg, reference composition. */
+    final double[] absoluteSalinity = new double[COUNT];
+
+    /** In degC. */
+    final double[] conservativeTemperature = new double[COUNT];
+
     SeawaterPoints() {
         for (int i = 0; i < COUNT; i++) {
             practicalSalinity[i] = 30 + 8 * draw(i, 0);
@@ -33,6 +42,8 @@ final class SeawaterPoints {
             phosphate[i] = MICRO * (2 * draw(i, 4));
             silicate[i] = MICRO * (20 * draw(i, 5));
             ammonia[i] = MICRO * (2 * draw(i, 6));
+            absoluteSalinity[i] = AbsoluteSalinity.fromPractical(practicalSalinity[i]);
+            conservativeTemperature[i] = ConservativeTemperature.fromInSitu(temperature[i], practicalSalinity[i]);
             conductivity[i] = 5.3 * (practicalSalinity[i] / 35) * (1 + 0.02 * (temperature[i] - 25));
         }
     }
