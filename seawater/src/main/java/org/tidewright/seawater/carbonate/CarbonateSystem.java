@@ -120,7 +120,7 @@ public record CarbonateSystem(
      * The same water warmed or cooled, shut off from the air: alkalinity, inorganic carbon and all totals stay, pH and
      * carbon dioxide do not.
      */
-    public CarbonateState brought(CarbonateState state, @Unit("degC") double newTemperature) {
+    public CarbonateState broughtTo(CarbonateState state, @Unit("degC") double newTemperature) {
         return new CarbonateSystem(newTemperature, practicalSalinity, totals, carbonicAcid)
                 .fromAlkalinityAndCarbon(state.alkalinity(), state.inorganicCarbon());
     }

@@ -3,6 +3,8 @@ package org.tidewright.seawater.carbonate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -45,6 +47,32 @@ class CarbonateBatchTest {
                 assertThat(column[i]).as(quantity + " of water " + i).isEqualTo(alone[i].get(quantity));
             }
         });
+    }
+
+    /** The virtual machine's own count of what this thread took; a thousand points more take no more. */
+    @Test
+    void noMemoryIsTakenForAPoint() {
+        int size = 2000;
+        Map<CarbonateQuantity, double[]> columns = new EnumMap<>(CarbonateQuantity.class);
+        for (CarbonateQuantity quantity : CarbonateQuantity.values()) {
+            columns.put(quantity, new double[size]);
+        }
+        var batch = new CarbonateBatch(
+                KnownPair.ALKALINITY_CARBON, BoronRatio.UPPSTROM_1974, CarbonicAcid.LUEKER_2000, columns);
+        double[] t = new double[size];
+        double[] s = new double[size];
+        double[] alkalinity = new double[size];
+        double[] carbon = new double[size];
+        Arrays.fill(t, 25);
+        Arrays.fill(s, 35);
+        Arrays.fill(alkalinity, 2.4e-3);
+        Arrays.fill(carbon, 2.1e-3);
+        batch.solve(t, s, alkalinity, carbon);
+        var thread = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long id = Thread.currentThread().getId();
+        long before = thread.getThreadAllocatedBytes(id);
+        batch.solve(t, s, alkalinity, carbon);
+        assertThat(thread.getThreadAllocatedBytes(id) - before).isLessThan(size);
     }
 
     @Test

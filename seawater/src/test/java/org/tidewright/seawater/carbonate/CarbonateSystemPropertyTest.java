@@ -122,7 +122,7 @@ class CarbonateSystemPropertyTest {
         SeededCases.check(draw -> {
             CarbonateSystem water = CarbonateSystem.at(draw.between(18, 28), draw.between(30, 38));
             CarbonateState cool = water.fromAlkalinityAndPh(draw.between(2e-3, 3.5e-3), draw.between(7.8, 8.3));
-            CarbonateState warm = water.brought(cool, water.temperature() + 1);
+            CarbonateState warm = water.broughtTo(cool, water.temperature() + 1);
             assertThat(warm.ph() - cool.ph()).isBetween(-0.018, -0.013);
             assertThat(warm.alkalinity()).isEqualTo(cool.alkalinity());
             assertThat(warm.inorganicCarbon()).isEqualTo(cool.inorganicCarbon());

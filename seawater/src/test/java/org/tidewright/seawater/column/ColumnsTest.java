@@ -3,6 +3,8 @@ package org.tidewright.seawater.column;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tidewright.seawater.density.Teos10;
@@ -83,5 +85,23 @@ class ColumnsTest {
         double[] none = {};
         Columns.fill(Teos10::density, none, none, none);
         assertThat(none).isEmpty();
+    }
+
+    /** The virtual machine's own count of what this thread took. */
+    @Test
+    void noMemoryIsTakenForAPoint() {
+        int size = 2000;
+        double[] temperatures = new double[size];
+        double[] salinities = new double[size];
+        double[] out = new double[size];
+        Arrays.fill(temperatures, 25);
+        Arrays.fill(salinities, 35);
+        Law law = Teos10::density;
+        Columns.fill(law, temperatures, salinities, out);
+        var thread = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long id = Thread.currentThread().getId();
+        long before = thread.getThreadAllocatedBytes(id);
+        Columns.fill(law, temperatures, salinities, out);
+        assertThat(thread.getThreadAllocatedBytes(id) - before).isLessThan(size);
     }
 }
