@@ -59,7 +59,7 @@ record OwnWater(double alkalinity, double ph, double ppm, double freshPh, double
     }
 
     static String degrees(double alkalinity) {
-        return SheetNumber.significant(alkalinity, alkalinity < 10 ? 2 : 3) + "\u00a0dKH";
+        return FigureText.number(alkalinity, 1) + "\u00a0dKH";
     }
 
     static String ppm(double ppm) {

@@ -23,10 +23,21 @@ export function start(main) {
     page.querySelectorAll('.units a').forEach((link, i) => { units[i].href = link.getAttribute('href'); });
   }
 
+  /** What was typed, without the fields left blank, so that an address to keep is short. */
+  function query() {
+    const all = new FormData(form), kept = new URLSearchParams();
+    for (const [name, value] of all) {
+      if (all.get(name.replace(/_unit$/, '')).trim() && value !== 'uppstrom') kept.append(name, value);
+    }
+    // Without any field the answer would be the example.
+    if (![...kept.keys()].some((name) => name !== 'boron')) kept.append('ph', '');
+    return kept;
+  }
+
   async function ask() {
     clearTimeout(timer);
     const address = new URL(form.action);
-    address.search = new URLSearchParams(new FormData(form));
+    address.search = query();
     if (address.search === last) return;
     last = address.search;
     const mine = ++asked;
