@@ -14,6 +14,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PagesIT {
     private static final String[] PATHS = {
         "/",
+        "/water-desk",
+        "/water-desk?ph=",
+        "/water-desk?temperature=25&salinity=35&ph=8.2&units=us",
         "/systems/harbour-room/build",
         "/systems/harbour-room/build?show=blocked",
         "/systems/harbour-room/rehearse",

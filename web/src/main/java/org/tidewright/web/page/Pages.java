@@ -26,6 +26,11 @@ public final class Pages {
         return html("home", reader.around("Your systems", "home", all), HomePage.of(desk, all, reader));
     }
 
+    /** The water desk, which belongs to no system. */
+    public String waterDesk(WaterDeskPage page, Reader reader) {
+        return html("water-desk", reader.around("Water desk", "water-desk", desk.systems()), page);
+    }
+
     /**
      * The build page.
      *

@@ -1,5 +1,6 @@
 package org.tidewright.web.page;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -19,10 +20,19 @@ import org.tidewright.web.desk.SystemEntry;
  */
 public record Reader(@Nullable UnitSystem chosen, String path, String query, String assets) {
     private static final List<String> PAGES = List.of("Build", "Rehearse", "Plan");
+    private static final String WATER_DESK = "/water-desk";
 
     /** The units to tell a system in. */
     public UnitSystem units(SystemEntry system) {
         return chosen == null ? system.units() : chosen;
+    }
+
+    /** The units to tell what belongs to no system in: those of the first system where none were asked for. */
+    public UnitSystem units(List<SystemEntry> all) {
+        if (chosen != null) {
+            return chosen;
+        }
+        return all.isEmpty() ? UnitSystem.METRIC : all.get(0).units();
     }
 
     /** What stands around a page of a system. */
@@ -32,10 +42,7 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
 
     /** What stands around a page of no system. */
     Chrome around(String title, String page, List<SystemEntry> all) {
-        UnitSystem units = chosen != null
-                ? chosen
-                : all.isEmpty() ? UnitSystem.METRIC : all.get(0).units();
-        return chrome(title, page, 24, all, null, units);
+        return chrome(title, page, page.equals("water-desk") ? 20 : 24, all, null, units(all));
     }
 
     private Chrome chrome(
@@ -44,15 +51,16 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
                 .map(system -> new Chrome.Pick(
                         system.name(), facts(system), href(system) + "/" + pageOr(page), system.equals(here)))
                 .toList();
-        List<Chrome.Link> links = here == null
-                ? List.of()
-                : PAGES.stream()
-                        .map(name -> name.toLowerCase(Locale.ROOT))
-                        .map(key -> new Chrome.Link(
-                                key.substring(0, 1).toUpperCase(Locale.ROOT) + key.substring(1),
-                                href(here) + "/" + key,
-                                key.equals(page)))
-                        .toList();
+        List<Chrome.Link> links = new ArrayList<>();
+        if (here == null) {
+            links.add(new Chrome.Link("Systems", "/", page.equals("home")));
+        } else {
+            for (String name : PAGES) {
+                String key = name.toLowerCase(Locale.ROOT);
+                links.add(new Chrome.Link(name, href(here) + "/" + key, key.equals(page)));
+            }
+        }
+        links.add(new Chrome.Link("Water desk", WATER_DESK, page.equals("water-desk")));
         return new Chrome(
                 title,
                 page,

@@ -28,6 +28,7 @@ public final class Assets {
             "build.js",
             "rehearse.js",
             "editor.js",
+            "water-desk.js",
             "mark.svg");
 
     private final Map<String, byte[]> files;

@@ -11,6 +11,8 @@ import org.tidewright.web.desk.SystemView;
 import org.tidewright.web.page.Levers;
 import org.tidewright.web.page.Pages;
 import org.tidewright.web.page.Reader;
+import org.tidewright.web.page.WaterDeskPage;
+import org.tidewright.web.page.WaterForm;
 
 /** The pages that only show. */
 public final class SystemRoutes {
@@ -26,6 +28,7 @@ public final class SystemRoutes {
 
     public void register(RoutesConfig routes) {
         routes.get("/", ctx -> Answers.html(ctx, pages.home(Readers.of(ctx, assets))));
+        routes.get("/water-desk", this::waterDesk);
         routes.get("/systems/{id}", this::toBuild);
         routes.get("/systems/{id}/build", this::build);
         routes.get("/systems/{id}/rehearse", this::rehearse);
@@ -34,6 +37,16 @@ public final class SystemRoutes {
     static SystemView system(Desk desk, Context ctx) {
         return desk.system(ctx.pathParam("id"))
                 .orElseThrow(() -> new NotFoundResponse("No system goes by that address."));
+    }
+
+    private void waterDesk(Context ctx) {
+        Reader reader = Readers.of(ctx, assets);
+        UnitSystem units = reader.units(desk.systems());
+        WaterDeskPage page = WaterDeskPage.of(WaterForm.read(ctx::queryParam, units), units);
+        if (page.refused()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        Answers.html(ctx, pages.waterDesk(page, reader));
     }
 
     private void toBuild(Context ctx) {

@@ -2,8 +2,9 @@
 import { start as build } from './build.js';
 import { start as editor } from './editor.js';
 import { start as rehearse } from './rehearse.js';
+import { start as waterDesk } from './water-desk.js';
 
-const pages = { build, rehearse, plan: editor };
+const pages = { build, rehearse, plan: editor, 'water-desk': waterDesk };
 
 /** Takes over the middle of a page the server answered with, and keeps focus where it was. */
 function replaced(page) {

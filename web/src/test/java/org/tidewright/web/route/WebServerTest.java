@@ -30,6 +30,7 @@ import org.tidewright.web.WebServer;
 import org.tidewright.web.WebSettings;
 import org.tidewright.web.desk.HandMadeDesk;
 import org.tidewright.web.desk.SaveResult;
+import org.tidewright.web.desk.SystemEntry;
 import org.tidewright.web.desk.SystemView;
 
 /** The pages asked for over HTTP from a server that runs. */
@@ -39,6 +40,8 @@ class WebServerTest {
 
     static final List<String> PAGES = List.of(
             "/",
+            "/water-desk",
+            "/water-desk?temperature=25&temperature_unit=%C2%B0C&salinity=35&alkalinity=8&alkalinity_unit=dKH&units=us",
             HARBOUR + "/build",
             HARBOUR + "/build?show=blocked",
             HARBOUR + "/rehearse",
@@ -420,8 +423,40 @@ class WebServerTest {
     }
 
     @Test
+    void aFieldOfTheWaterDeskThatCannotBeReadIsMarkedAndStays() {
+        HttpResponse<String> answer = visitor.get("/water-desk?temperature=25&salinity=35&alkalinity=%3Cb%3E8");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body())
+                .containsPattern("<input id=\"alkalinity\"[^>]*value=\"&lt;b>8\"[^>]*aria-invalid=\"true\""
+                        + " aria-describedby=\"alkalinity-fault\"")
+                .containsPattern("id=\"alkalinity-fault\"[^>]*>Found “&lt;b&gt;8”")
+                .doesNotContain("<b>8")
+                .doesNotContain("The whole sheet");
+        assertStrictHeaders(answer);
+    }
+
+    @Test
+    void theWaterDeskIsFoundFromEveryPageWithSystemsAndWithout() {
+        for (String page : List.of("/", HARBOUR + "/build", HARBOUR + "/plan", "/nowhere")) {
+            assertThat(visitor.get(page).body()).as(page).contains("href=\"/water-desk\"");
+        }
+        HandMadeDesk empty = new HandMadeDesk() {
+            @Override
+            public synchronized List<SystemEntry> systems() {
+                return List.of();
+            }
+        };
+        try (WebServer alone = WebServer.start(empty, WebSettings.loopback(0))) {
+            Visitor keeper = new Visitor(alone.port());
+            assertThat(keeper.get("/").body()).contains("href=\"/water-desk\"");
+            assertThat(keeper.get("/water-desk").statusCode()).isEqualTo(200);
+        }
+    }
+
+    @Test
     void theNavigationShowsOnlyPagesThatExist() {
-        String html = visitor.get(HARBOUR + "/build").body();
+        String html = visitor.get(HARBOUR + "/build").body()
+                + visitor.get("/water-desk").body();
         Matcher links = Pattern.compile("<a [^>]*href=\"(/[^\"]*)\"").matcher(html);
         while (links.find()) {
             assertThat(visitor.get(links.group(1).replace("&amp;", "&")).statusCode())
