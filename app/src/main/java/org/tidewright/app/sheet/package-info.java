@@ -1,6 +1,10 @@
 /**
- * Water sheets in CSV files: columns in, columns out ({@link org.tidewright.app.sheet.SheetCsv}). May use
- * {@code husbandry.sheet} and the CSV library. What a column means is said there; this package only reads and writes.
+ * Water sheets in CSV files: {@link org.tidewright.app.sheet.SheetCsv} adds to a file every column that can be computed
+ * from those it has, reading it twice so that its length does not matter.
+ *
+ * <p>May use {@code husbandry.sheet} and the CSV library; what a column means and how it is computed is said there. To
+ * change what is read or written, change {@code SheetHeader} or {@code SheetCsv} and the document
+ * {@code docs/formats/seawater-csv.md} with them.
  */
 @NullMarked
 package org.tidewright.app.sheet;
