@@ -116,7 +116,9 @@ public final class SeawaterCommand implements Callable<Integer> {
     private int oneWater(Map<KnownField, String> typed, PrintWriter err) {
         KnownText water = KnownText.read(typed);
         if (!water.faults().isEmpty()) {
-            water.faults().forEach(fault -> err.println("tidewright: " + fault.words()));
+            water.faults()
+                    .forEach(fault ->
+                            err.println(plain("tidewright: " + fault.field().words() + ": " + fault.words())));
             return ExitCode.INVALID;
         }
         SheetPrint print;
@@ -133,6 +135,10 @@ public final class SeawaterCommand implements Callable<Integer> {
             print.table(new Prose(answer), all);
         }
         return ExitCode.HOLDS;
+    }
+
+    private static String plain(String words) {
+        return words.replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 
     private int file(String from, String to, PrintWriter err) {

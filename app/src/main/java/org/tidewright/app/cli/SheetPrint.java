@@ -1,13 +1,17 @@
 package org.tidewright.app.cli;
 
+import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import org.tidewright.husbandry.sheet.KnownField;
 import org.tidewright.husbandry.sheet.KnownText;
+import org.tidewright.husbandry.sheet.PhAdvice;
 import org.tidewright.husbandry.sheet.SheetColumn;
 import org.tidewright.husbandry.sheet.SheetSection;
 import org.tidewright.husbandry.sheet.SheetText;
+import org.tidewright.husbandry.sheet.WaterInAir;
 import org.tidewright.husbandry.sheet.WaterSheet;
+import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.seawater.carbonate.BoronRatio;
 import org.tidewright.seawater.carbonate.CarbonicAcid;
 import tools.jackson.databind.json.JsonMapper;
@@ -16,7 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** A water sheet on the terminal. */
 final class SheetPrint {
     private static final int WORDS_WIDTH = 46;
-    private static final int VALUE_WIDTH = 11;
+    private static final int VALUE_WIDTH = 13;
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Map<KnownField, String> typed;
@@ -32,6 +36,7 @@ final class SheetPrint {
     }
 
     void table(Prose prose, boolean all) {
+        advice(prose);
         prose.line("Given");
         typed.forEach((field, text) -> prose.line(String.format(
                 Locale.ROOT, "  %-" + WORDS_WIDTH + "s %" + VALUE_WIDTH + "s", capital(field.words()), text.strip())));
@@ -42,6 +47,19 @@ final class SheetPrint {
         }
         prose.blank();
         notes(prose, all);
+    }
+
+    /** What to do about the pH, first. */
+    private void advice(Prose prose) {
+        Map<SheetColumn, Double> whole = new EnumMap<>(SheetColumn.class);
+        whole.putAll(known.given());
+        whole.putAll(sheet.computed());
+        WaterInAir air = WaterInAir.of(known.given(), boron);
+        PhAdvice advice = air == null ? null : PhAdvice.of(whole, air);
+        if (advice != null) {
+            prose.paragraph(advice.advice());
+            prose.blank();
+        }
     }
 
     /** Every number by the name of its column, given ones too. */
@@ -62,7 +80,7 @@ final class SheetPrint {
         for (SheetColumn column : SheetColumn.values()) {
             Double given = known.given().get(column);
             Double value = sheet.computed().getOrDefault(column, given);
-            if (column.section() != section || value == null || isAbsent(section, value)) {
+            if (column.section() != section || value == null || isToldElsewhere(column, value)) {
                 continue;
             }
             if (first) {
@@ -71,20 +89,21 @@ final class SheetPrint {
                 first = false;
             }
             boolean isGiven = given != null && !sheet.computed().containsKey(column);
+            SheetText.Told told = SheetText.of(column, value, UnitSystem.METRIC);
             prose.line(String.format(
                             Locale.ROOT,
                             "  %-" + WORDS_WIDTH + "s %" + VALUE_WIDTH + "s %-12s %s",
                             column.words(),
-                            SheetText.value(column, value),
-                            column.unit(),
+                            told.value(),
+                            told.unit(),
                             isGiven ? "as given" : column.source())
                     .stripTrailing());
         }
     }
 
-    /** Species of nutrients nobody spoke of. */
-    private static boolean isAbsent(SheetSection section, double value) {
-        return section == SheetSection.SPECIES && value == 0;
+    /** Species of nutrients nobody spoke of; and whether the constants hold, which is told as a caution. */
+    private static boolean isToldElsewhere(SheetColumn column, double value) {
+        return (column.section() == SheetSection.SPECIES && value == 0) || column == SheetColumn.WITHIN_LUEKER;
     }
 
     private void notes(Prose prose, boolean all) {

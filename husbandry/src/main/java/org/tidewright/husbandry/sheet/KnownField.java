@@ -24,12 +24,16 @@ public enum KnownField {
             "temperature",
             SheetColumn.TEMPERATURE,
             "25 °C",
+            -10,
+            60,
             times(1, "°C", "C", "degC", ""),
             spelt(NOTHING, (f, t, s) -> (f - 32) / 1.8, "°F", "F", "degF")),
     SALINITY(
             "salinity",
             SheetColumn.PRACTICAL_SALINITY,
             "35",
+            0,
+            120,
             times(1, "", "PSU", "ppt", "‰"),
             spelt(
                     SpeltUnit.Needs.TEMPERATURE,
@@ -48,6 +52,8 @@ public enum KnownField {
             "alkalinity",
             SheetColumn.TOTAL_ALKALINITY,
             "8 dKH",
+            1e-3,
+            1e6,
             perLitre(Alkalinity.GERMAN_DEGREE * 1000, "dKH"),
             perLitre(1000, "meq/L"),
             perLitre(1000 / Alkalinity.CALCIUM_CARBONATE_EQUIVALENT, "mg/L CaCO3", "ppm CaCO3"),
@@ -57,6 +63,8 @@ public enum KnownField {
             "inorganic carbon",
             SheetColumn.INORGANIC_CARBON,
             "2000 µmol/kg",
+            1e-3,
+            1e6,
             times(1, "µmol/kg", "umol/kg"),
             times(1000, "mmol/kg"),
             perLitre(1000, "mmol/L"),
@@ -65,6 +73,8 @@ public enum KnownField {
             "pH",
             SheetColumn.PH_TOTAL,
             "8.1 or 8.2 NBS",
+            0,
+            14,
             times(1, "", "total"),
             scale(PhScale.NBS, "NBS", "NIST"),
             scale(PhScale.FREE, "free"),
@@ -73,6 +83,8 @@ public enum KnownField {
             "carbon dioxide",
             SheetColumn.PARTIAL_PRESSURE,
             "420 ppm",
+            1e-3,
+            1e6,
             spelt(
                     TEMPERATURE_AND_SALINITY,
                     (ppm, t, s) -> 1e6 * CarbonDioxide.partialPressure(ppm * 1e-6, t, s, MoistAir.STANDARD_PRESSURE),
@@ -82,6 +94,8 @@ public enum KnownField {
             "phosphate",
             SheetColumn.TOTAL_PHOSPHATE,
             "0.05 mg/L PO4",
+            0,
+            1e5,
             perLitre(1000 / 94.9714, "mg/L PO4", "ppm PO4"),
             perLitre(1000 / 30.97376, "mg/L P", "ppm P"),
             perLitre(1 / 30.97376, "µg/L P", "ug/L P", "ppb P"),
@@ -90,6 +104,8 @@ public enum KnownField {
             "silicate",
             SheetColumn.TOTAL_SILICATE,
             "0.5 mg/L SiO2",
+            0,
+            1e5,
             perLitre(1000 / 60.084, "mg/L SiO2", "ppm SiO2"),
             perLitre(1000 / 28.0855, "mg/L Si", "ppm Si"),
             times(1, "µmol/kg", "umol/kg")),
@@ -97,6 +113,8 @@ public enum KnownField {
             "ammonia",
             SheetColumn.TOTAL_AMMONIA,
             "0.1 mg/L N",
+            0,
+            1e5,
             perLitre(1000 / 14.0067, "mg/L N", "ppm N"),
             perLitre(1000 / 18.0385, "mg/L NH4", "ppm NH4"),
             perLitre(1000 / 17.0305, "mg/L NH3", "ppm NH3"),
@@ -105,6 +123,8 @@ public enum KnownField {
             "calcium",
             SheetColumn.TOTAL_CALCIUM,
             "420 mg/L",
+            1e-3,
+            1e6,
             perLitre(1000 / 40.078, "mg/L", "ppm"),
             times(1000, "mmol/kg"),
             times(1, "µmol/kg", "umol/kg"));
@@ -112,12 +132,16 @@ public enum KnownField {
     private final String words;
     private final SheetColumn column;
     private final String example;
+    private final double least;
+    private final double most;
     private final List<SpeltUnit> units;
 
-    KnownField(String words, SheetColumn column, String example, SpeltUnit... units) {
+    KnownField(String words, SheetColumn column, String example, double least, double most, SpeltUnit... units) {
         this.words = words;
         this.column = column;
         this.example = example;
+        this.least = least;
+        this.most = most;
         this.units = List.of(units);
     }
 
@@ -134,6 +158,19 @@ public enum KnownField {
     /** How it may be written. */
     public String example() {
         return example;
+    }
+
+    /** Whether a number can be meant at all, in the unit of the column. */
+    boolean canBeMeant(double value) {
+        return value >= least && value <= most;
+    }
+
+    double least() {
+        return least;
+    }
+
+    double most() {
+        return most;
     }
 
     List<SpeltUnit> units() {

@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.plan.fault.Spelling;
 import org.tidewright.seawater.carbonate.BoronRatio;
 
 /**
@@ -33,7 +34,7 @@ public record KnownText(
     /**
      * Something typed that cannot be meant.
      *
-     * @param words one or two sentences: what was found, what is expected
+     * @param words what was found, what is expected; to follow the field's own words and a colon
      */
     public record Fault(KnownField field, String words) {}
 
@@ -41,14 +42,18 @@ public record KnownText(
     public static KnownText read(Map<KnownField, String> typed) {
         Map<SheetColumn, Double> given = new EnumMap<>(SheetColumn.class);
         List<Fault> faults = new ArrayList<>();
+        Surroundings around = new Surroundings();
         // In the order of the fields: the later ones are told per kilogram with the earlier ones' help.
         for (KnownField field : KnownField.values()) {
             String text = typed.getOrDefault(field, "").strip();
             if (!text.isEmpty()) {
                 try {
-                    given.put(field.column(), column(field, text, given));
+                    double value = column(field, text, around);
+                    given.put(field.column(), value);
+                    around.found(field, value);
                 } catch (IllegalArgumentException refused) {
-                    faults.add(new Fault(field, field.words() + ": " + refused.getMessage()));
+                    faults.add(new Fault(field, String.valueOf(refused.getMessage())));
+                    around.faulty(field);
                 }
             }
         }
@@ -56,14 +61,32 @@ public record KnownText(
         return new KnownText(given, calcium == null ? null : calcium * 1e-6, List.copyOf(faults));
     }
 
+    /** Temperature and salinity as far as they are known; stand-ins for faulty ones, so that no other field is blamed. */
+    private static final class Surroundings {
+        private double temperature = Double.NaN;
+        private double salinity = Double.NaN;
+
+        void found(KnownField field, double value) {
+            if (field == KnownField.TEMPERATURE) {
+                temperature = value;
+            } else if (field == KnownField.SALINITY) {
+                salinity = value;
+            }
+        }
+
+        void faulty(KnownField field) {
+            found(field, field == KnownField.TEMPERATURE ? 25 : 35);
+        }
+    }
+
     /** The sheet of what was typed, computed. */
     public WaterSheet sheet(BoronRatio boron) {
         return WaterSheet.of(given, boron, calcium);
     }
 
-    private static double column(KnownField field, String text, Map<SheetColumn, Double> known) {
+    private static double column(KnownField field, String text, Surroundings around) {
         if (text.length() > LONGEST) {
-            throw refusal("a text of " + text.length() + " characters", field);
+            throw refusal("a text of " + text.length() + " characters", field, "");
         }
         if (DECIMAL_COMMA.matcher(text).matches()) {
             throw new IllegalArgumentException(
@@ -71,7 +94,7 @@ public record KnownText(
         }
         Matcher amount = AMOUNT.matcher(text);
         if (!amount.matches()) {
-            throw refusal("“" + text + "”", field);
+            throw refusal("“" + text + "”", field, "");
         }
         String spelling = amount.group("unit").strip();
         SpeltUnit unit = unit(field, spelling)
@@ -79,16 +102,32 @@ public record KnownText(
                         spelling.isEmpty()
                                 ? "“" + text + "” without a unit"
                                 : "“" + spelling + "”, which is no unit of it",
-                        field));
-        double temperature = known.getOrDefault(SheetColumn.TEMPERATURE, Double.NaN);
-        double salinity = known.getOrDefault(SheetColumn.PRACTICAL_SALINITY, Double.NaN);
-        if (unit.needs() != NOTHING && Double.isNaN(temperature)) {
+                        field,
+                        Spelling.suggestion(spelling, spellings(field))));
+        if (unit.needs() != NOTHING && Double.isNaN(around.temperature)) {
             throw new IllegalArgumentException("“" + text + "” also needs the temperature");
         }
-        if (unit.needs() == TEMPERATURE_AND_SALINITY && Double.isNaN(salinity)) {
+        if (unit.needs() == TEMPERATURE_AND_SALINITY && Double.isNaN(around.salinity)) {
             throw new IllegalArgumentException("“" + text + "” also needs the salinity");
         }
-        return unit.conversion().toColumn(Double.parseDouble(amount.group("number")), temperature, salinity);
+        double value = converted(unit, amount.group("number"), text, around);
+        if (!field.canBeMeant(value)) {
+            String inUnit = field.column().unit().isEmpty()
+                    ? ""
+                    : "\u00a0" + field.column().unit();
+            throw new IllegalArgumentException("this would be " + SheetText.plain(value) + inUnit + ", outside "
+                    + SheetText.plain(field.least()) + " to " + SheetText.plain(field.most()) + ". Is the unit right?");
+        }
+        return value;
+    }
+
+    private static double converted(SpeltUnit unit, String number, String text, Surroundings around) {
+        try {
+            return unit.conversion().toColumn(Double.parseDouble(number), around.temperature, around.salinity);
+        } catch (IllegalArgumentException refusedByLaw) {
+            // The law says so in numbers nobody typed.
+            throw new IllegalArgumentException("no seawater has “" + text + "”. Is the unit right?", refusedByLaw);
+        }
     }
 
     private static Optional<SpeltUnit> unit(KnownField field, String spelling) {
@@ -97,11 +136,18 @@ public record KnownText(
                 .findFirst();
     }
 
-    private static IllegalArgumentException refusal(String found, KnownField field) {
+    private static List<String> spellings(KnownField field) {
+        return field.units().stream()
+                .flatMap(unit -> unit.spellings().stream())
+                .filter(spelling -> !spelling.isEmpty())
+                .toList();
+    }
+
+    private static IllegalArgumentException refusal(String found, KnownField field, String suggestion) {
         String units = field.unitNames().stream()
                 .map(unit -> unit.isEmpty() ? "no unit" : unit)
                 .collect(Collectors.joining(", "));
-        return new IllegalArgumentException(
-                "found " + found + "; expected a number with one of: " + units + ". For example " + field.example());
+        return new IllegalArgumentException("found " + found + "; expected a number with one of: " + units
+                + ". For example " + field.example() + (suggestion.isEmpty() ? "" : ". " + suggestion));
     }
 }

@@ -1,40 +1,69 @@
 package org.tidewright.husbandry.sheet;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-import java.util.Locale;
+import static org.tidewright.husbandry.advice.FigureText.number;
 
-/** Numbers of a water sheet as people read them. */
+import org.tidewright.plan.model.UnitSystem;
+
+/** Numbers of a water sheet as text: as many digits as can mean something, and no more. */
 public final class SheetText {
-    /** More than any of them is known to, and few enough to read. */
-    private static final MathContext DIGITS = new MathContext(5, RoundingMode.HALF_EVEN);
+    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+    private static final int DIGITS = 4;
 
-    /** For numbers near that of water, whose first digits are always the same. */
-    private static final MathContext ONE_MORE = new MathContext(6, RoundingMode.HALF_EVEN);
-
-    private static final int DECIMALS_OF_PH = 3;
-    private static final double TOO_SMALL_TO_WRITE_OUT = 1e-4;
+    /** A value and its unit as they are told. */
+    public record Told(String value, String unit) {}
 
     private SheetText() {}
 
-    /** The number without its unit: five digits, a pH to a thousandth, a very small one as 1.4218e-6. */
-    public static String value(SheetColumn column, double value) {
-        if (column.key().startsWith("ph_")) {
-            return String.format(Locale.ROOT, "%." + DECIMALS_OF_PH + "f", value);
+    /** A number of the sheet; only the temperature follows the reader's units, all else is the trade's own. */
+    public static Told of(SheetColumn column, double value, UnitSystem units) {
+        if (column == SheetColumn.TEMPERATURE && units == UnitSystem.US) {
+            return new Told(plain(value * 1.8 + 32), "°F");
         }
-        if (value != 0 && Math.abs(value) < TOO_SMALL_TO_WRITE_OUT) {
-            return String.format(Locale.ROOT, "%.4e", value).replaceFirst("e-0?", "e-");
+        String key = column.key();
+        if (key.startsWith("ph_")) {
+            return new Told(number(value, 3), "");
+        } else if (column.unit().isEmpty() && (key.contains("share") || key.contains("fraction"))) {
+            return new Told(significant(100 * value, 3), "%");
+        } else if (key.startsWith("sg_") || key.startsWith("refractive") || key.startsWith("density")) {
+            // What can be read off an instrument here is a small part of the number itself.
+            return new Told(significant(value, key.startsWith("refractive") ? 6 : 5), column.unit());
         }
-        return new BigDecimal(value)
-                .round(isNearThatOfWater(column) ? ONE_MORE : DIGITS)
-                .toPlainString();
+        return new Told(significant(value, DIGITS), column.unit());
     }
 
-    private static boolean isNearThatOfWater(SheetColumn column) {
-        return column.unit().equals("kg/m³")
-                || column == SheetColumn.SPECIFIC_GRAVITY_25
-                || column == SheetColumn.SPECIFIC_GRAVITY_20
-                || column == SheetColumn.REFRACTIVE_INDEX;
+    /** With so many digits that count; very large and very small numbers as a power of ten. */
+    public static String significant(double value, int digits) {
+        if (value == 0) {
+            return "0";
+        }
+        int power = power(value, digits);
+        if (power < -4 || power > 6) {
+            String exponent = Integer.toString(Math.abs(power));
+            StringBuilder raised = new StringBuilder(power < 0 ? "⁻" : "");
+            exponent.chars().forEach(digit -> raised.append(RAISED.charAt(digit - '0')));
+            return number(value / Math.pow(10, power), digits - 1) + "\u00a0×\u00a010" + raised;
+        }
+        int decimals = digits - 1 - power;
+        double step = Math.pow(10, Math.max(0, -decimals));
+        return decimals > 0 ? number(value, decimals) : number(Math.rint(value / step) * step, 0);
+    }
+
+    /** As somebody would write it: without empty decimals. */
+    public static String plain(double value) {
+        String told = significant(value, DIGITS);
+        return told.contains(".") && !told.contains("×") ? told.replaceAll("\\.?0+$", "") : told;
+    }
+
+    /** Carbon dioxide in ppm: the last digit told is one a reading of the pH can reach. */
+    public static String ppm(double ppm) {
+        double step = ppm < 100 ? 1 : Math.pow(10, Math.floor(Math.log10(ppm)) - 1);
+        return number(Math.rint(ppm / step) * step, 0);
+    }
+
+    /** The power of ten of its first digit, once it is rounded. */
+    private static int power(double value, int digits) {
+        int power = (int) Math.floor(Math.log10(Math.abs(value)));
+        double rounded = Math.rint(Math.abs(value) / Math.pow(10, power - digits + 1));
+        return rounded >= Math.pow(10, digits) ? power + 1 : power;
     }
 }

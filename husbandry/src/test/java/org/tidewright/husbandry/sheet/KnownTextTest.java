@@ -79,6 +79,7 @@ class KnownTextTest {
     @Test
     void whatCannotBeReadIsSaidPlainly() {
         assertThat(fault(KnownField.ALKALINITY, "8 dK")).contains("“dK”, which is no unit of it");
+        assertThat(fault(KnownField.ALKALINITY, "8 dHK")).endsWith("Did you mean “dKH”?");
         assertThat(fault(KnownField.PH, "8,1")).contains("8.1");
         assertThat(fault(KnownField.PH, "high")).contains("found “high”");
         assertThat(fault(KnownField.TEMPERATURE, "9".repeat(100))).contains("100 characters");
@@ -87,6 +88,19 @@ class KnownTextTest {
                         .get(0)
                         .words())
                 .contains("also needs the temperature");
+    }
+
+    /** 77 is no temperature of water in °C: told there, and the numbers that lean on it are not blamed. */
+    @Test
+    void aNumberThatCannotBeMeantIsToldAtItsOwnFieldAlone() {
+        KnownText known = KnownText.read(
+                Map.of(KnownField.TEMPERATURE, "77", KnownField.SALINITY, "53 mS/cm", KnownField.ALKALINITY, "8 dKH"));
+        assertThat(known.faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.field()).isEqualTo(KnownField.TEMPERATURE);
+            assertThat(fault.words()).isEqualTo("this would be 77\u00a0°C, outside −10 to 60. Is the unit right?");
+        });
+        assertThat(fault(KnownField.SALINITY, "0.9 SG 25/25"))
+                .isEqualTo("no seawater has “0.9 SG 25/25”. Is the unit right?");
     }
 
     @Test

@@ -12,8 +12,11 @@ import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.sheet.KnownField;
 import org.tidewright.husbandry.sheet.KnownText;
+import org.tidewright.husbandry.sheet.PhAdvice;
 import org.tidewright.husbandry.sheet.SheetColumn;
 import org.tidewright.husbandry.sheet.SheetSection;
+import org.tidewright.husbandry.sheet.SheetText;
+import org.tidewright.husbandry.sheet.WaterInAir;
 import org.tidewright.husbandry.sheet.WaterSheet;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.seawater.carbonate.CarbonicAcid;
@@ -78,7 +81,7 @@ public record WaterDeskPage(
     private static WaterDeskPage worked(WaterForm form, WaterSheet sheet, UnitSystem units) {
         Map<SheetColumn, Double> all = all(form.known(), sheet);
         WaterInAir air = WaterInAir.of(form.known().given(), form.boron());
-        OwnWater own = air == null ? null : OwnWater.of(all, air);
+        PhAdvice own = air == null ? null : PhAdvice.of(all, air);
         WaterHeads heads = WaterHeads.of(form, all);
         return new WaterDeskPage(
                 form,
@@ -161,10 +164,10 @@ public record WaterDeskPage(
                 + (settled ? ". Two settle the rest; where more are typed, the first two do." : ".");
     }
 
-    private static Picture picture(WaterInAir air, @Nullable OwnWater own, UnitSystem units) {
-        AirCurves curves = air.curves(own);
+    private static Picture picture(WaterInAir air, @Nullable PhAdvice own, UnitSystem units) {
+        AirCurves curves = AirPicture.curves(air, own);
         String caption = "At " + degrees(air.temperature(), units) + " and a salinity of "
-                + SheetNumber.plain(air.salinity()) + ". Each curve is water at rest with air of that much CO₂: up the"
+                + SheetText.plain(air.salinity()) + ". Each curve is water at rest with air of that much CO₂: up the"
                 + " curve by dosing, from curve to curve by air. pH is on the NBS scale, which trade buffers set a"
                 + " probe to; a probe may stand 0.05 off it."
                 + (own != null && !own.isOrdinary() ? " Your water lies outside the picture." : "");
@@ -172,7 +175,7 @@ public record WaterDeskPage(
     }
 
     private static String degrees(double temperature, UnitSystem units) {
-        SheetNumber.Told told = SheetNumber.of(SheetColumn.TEMPERATURE, temperature, units);
+        SheetText.Told told = SheetText.of(SheetColumn.TEMPERATURE, temperature, units);
         String value = told.value();
         return (value.contains(".") ? value.replaceAll("\\.?0+$", "") : value) + "\u00a0" + told.unit();
     }
@@ -184,7 +187,7 @@ public record WaterDeskPage(
             all.forEach((column, value) -> {
                 // Whether the constants are in range is told as a caution.
                 if (column.section() == section && column != SheetColumn.WITHIN_LUEKER) {
-                    SheetNumber.Told told = SheetNumber.of(column, value, units);
+                    SheetText.Told told = SheetText.of(column, value, units);
                     String source = given.contains(column) ? "what you typed" : column.source();
                     lines.add(new Line(column.words(), told.value(), told.unit(), source));
                 }

@@ -162,93 +162,37 @@ public record WaterForm(
         return both;
     }
 
-    /** Reads every entry; temperature and salinity first, for the others are judged with their help. */
+    /** Reads every entry. One that is needed and missing is told where it is missing, not where it is needed. */
     private static KnownText known(Map<KnownField, Entry> entries, Map<KnownField, String> faults) {
         Map<KnownField, String> texts = new EnumMap<>(KnownField.class);
         entries.forEach((field, entry) -> texts.put(field, entry.read()));
         boolean others = texts.entrySet().stream()
                 .anyMatch(entry ->
                         !NEEDED.contains(entry.getKey()) && !entry.getValue().isEmpty());
-        for (KnownField field : NEEDED) {
-            String text = texts.getOrDefault(field, "");
-            if (text.isEmpty() && others) {
+        KnownText known = KnownText.read(texts);
+        for (KnownField field : KnownField.values()) {
+            if (NEEDED.contains(field) && texts.getOrDefault(field, "").isEmpty() && others) {
                 faults.put(field, "Needed too: nothing else follows without it.");
             } else {
-                judge(field, KnownText.read(texts), text, faults);
-            }
-            if (faults.containsKey(field)) {
-                // Stands in so that the other fields are not blamed for this one.
-                texts.put(field, field == KnownField.TEMPERATURE ? "25 °C" : "35");
+                judge(field, known, faults);
             }
         }
-        KnownText known = KnownText.read(texts);
-        texts.forEach((field, text) -> {
-            if (!NEEDED.contains(field)) {
-                judge(field, known, text, faults);
-            }
-        });
+        if (NEEDED.stream().anyMatch(faults::containsKey)) {
+            faults.entrySet().removeIf(fault -> fault.getValue().contains(" also needs the "));
+        }
         return known;
     }
 
-    private static void judge(KnownField field, KnownText known, String text, Map<KnownField, String> faults) {
+    private static void judge(KnownField field, KnownText known, Map<KnownField, String> faults) {
         for (KnownText.Fault fault : known.faults()) {
             if (fault.field() == field) {
-                faults.put(field, words(fault, text));
-                return;
+                String words = fault.words();
+                faults.put(
+                        field,
+                        words.substring(0, 1).toUpperCase(Locale.ROOT)
+                                + words.substring(1)
+                                + (words.endsWith("?") ? "" : "."));
             }
-        }
-        Double value =
-                field == KnownField.CALCIUM ? calcium(known) : known.given().get(field.column());
-        Sense sense = Sense.of(field);
-        if (value != null && !(value >= sense.least && value <= sense.most)) {
-            String unit = field.column().unit();
-            faults.put(
-                    field,
-                    "This would be " + SheetNumber.plain(value) + (unit.isEmpty() ? "" : "\u00a0" + unit) + ", outside "
-                            + SheetNumber.plain(sense.least) + " to " + SheetNumber.plain(sense.most)
-                            + ". Is the unit right?");
-        }
-    }
-
-    private static @Nullable Double calcium(KnownText known) {
-        return known.calcium() == null ? null : 1e6 * known.calcium();
-    }
-
-    private static String words(KnownText.Fault fault, String text) {
-        String words = fault.words();
-        String head = fault.field().words() + ": ";
-        String bare = words.startsWith(head) ? words.substring(head.length()) : words;
-        if (bare.startsWith("found ") || bare.startsWith("“")) {
-            return bare.substring(0, 1).toUpperCase(Locale.ROOT) + bare.substring(1) + ".";
-        }
-        // A law refused it and says so in numbers nobody typed.
-        return "No seawater has “" + text + "”. Is the unit right?";
-    }
-
-    /** What can be meant, in the unit of the field's column. */
-    private enum Sense {
-        DEGREES(-10, 60),
-        SALT(0, 120),
-        AMOUNT(1e-3, 1e6),
-        PH(0, 14),
-        SMALL_AMOUNT(0, 1e5);
-
-        private final double least;
-        private final double most;
-
-        Sense(double least, double most) {
-            this.least = least;
-            this.most = most;
-        }
-
-        static Sense of(KnownField field) {
-            return switch (field) {
-                case TEMPERATURE -> DEGREES;
-                case SALINITY -> SALT;
-                case ALKALINITY, CARBON, CARBON_DIOXIDE, CALCIUM -> AMOUNT;
-                case PH -> PH;
-                case PHOSPHATE, SILICATE, AMMONIA -> SMALL_AMOUNT;
-            };
         }
     }
 

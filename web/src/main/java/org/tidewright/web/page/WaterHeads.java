@@ -13,7 +13,9 @@ import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.sheet.KnownText;
+import org.tidewright.husbandry.sheet.PhAdvice;
 import org.tidewright.husbandry.sheet.SheetColumn;
+import org.tidewright.husbandry.sheet.SheetText;
 import org.tidewright.husbandry.sheet.WaterSheet;
 import org.tidewright.twin.contract.Basis;
 
@@ -70,8 +72,8 @@ public record WaterHeads(List<Head> heads, boolean ranges, List<Source> lettered
 
         Writer(WaterForm form, Map<SheetColumn, Double> all) {
             this.all = all;
-            this.ifLower = shifted(form, -OwnWater.PROBE_ERROR);
-            this.ifHigher = shifted(form, OwnWater.PROBE_ERROR);
+            this.ifLower = shifted(form, -PhAdvice.PROBE_ERROR);
+            this.ifHigher = shifted(form, PhAdvice.PROBE_ERROR);
         }
 
         WaterHeads written() {
@@ -92,13 +94,13 @@ public record WaterHeads(List<Head> heads, boolean ranges, List<Source> lettered
             head(
                     "CO₂, at rest with air of",
                     SheetColumn.SHARE_OF_DRY_AIR,
-                    SheetNumber::ppm,
+                    SheetText::ppm,
                     "ppm",
                     "dry air at 1\u00a0atm");
             head(
                     "Aragonite saturation Ω",
                     SheetColumn.ARAGONITE,
-                    omega -> SheetNumber.significant(omega, 2),
+                    omega -> SheetText.significant(omega, 2),
                     "",
                     "corals’ mineral; dissolves below\u00a01");
             head(
@@ -110,7 +112,7 @@ public record WaterHeads(List<Head> heads, boolean ranges, List<Source> lettered
             head(
                     "Inorganic carbon",
                     SheetColumn.INORGANIC_CARBON,
-                    carbon -> ifLower == null ? number(carbon, 0) : SheetNumber.significant(carbon, 3),
+                    carbon -> ifLower == null ? number(carbon, 0) : SheetText.significant(carbon, 3),
                     "µmol/kg",
                     "CO₂, bicarbonate and carbonate");
             if (!all.containsKey(SheetColumn.SHARE_OF_DRY_AIR)) {
@@ -195,6 +197,6 @@ public record WaterHeads(List<Head> heads, boolean ranges, List<Source> lettered
     }
 
     private static String percent(double share) {
-        return SheetNumber.significant(100 * share, 2);
+        return SheetText.significant(100 * share, 2);
     }
 }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.sheet.SheetColumn;
 import org.tidewright.husbandry.sheet.SheetSection;
+import org.tidewright.husbandry.sheet.WaterInAir;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.seawater.carbonate.BoronRatio;
 

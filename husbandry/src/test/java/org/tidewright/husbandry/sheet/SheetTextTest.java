@@ -1,14 +1,13 @@
-package org.tidewright.web.page;
+package org.tidewright.husbandry.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.husbandry.sheet.SheetColumn;
 import org.tidewright.plan.model.UnitSystem;
 
-class SheetNumberTest {
+class SheetTextTest {
     private static String told(SheetColumn column, double value) {
-        SheetNumber.Told told = SheetNumber.of(column, value, UnitSystem.METRIC);
+        SheetText.Told told = SheetText.of(column, value, UnitSystem.METRIC);
         return (told.value() + " " + told.unit()).strip().replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 
@@ -45,16 +44,15 @@ class SheetNumberTest {
     /** 25 °C are 77 °F. */
     @Test
     void onlyTheTemperatureFollowsTheReadersUnits() {
-        assertThat(SheetNumber.of(SheetColumn.TEMPERATURE, 25, UnitSystem.US))
-                .isEqualTo(new SheetNumber.Told("77", "°F"));
-        assertThat(SheetNumber.of(SheetColumn.ALKALINITY_DKH, 8, UnitSystem.US).unit())
+        assertThat(SheetText.of(SheetColumn.TEMPERATURE, 25, UnitSystem.US)).isEqualTo(new SheetText.Told("77", "°F"));
+        assertThat(SheetText.of(SheetColumn.ALKALINITY_DKH, 8, UnitSystem.US).unit())
                 .isEqualTo("dKH");
     }
 
     @Test
     void carbonDioxideIsToldToTwoDigits() {
-        assertThat(SheetNumber.ppm(826.7)).isEqualTo("830");
-        assertThat(SheetNumber.ppm(1049)).isEqualTo("1\u202f000");
-        assertThat(SheetNumber.ppm(42.4)).isEqualTo("42");
+        assertThat(SheetText.ppm(826.7)).isEqualTo("830");
+        assertThat(SheetText.ppm(1049)).isEqualTo("1\u202f000");
+        assertThat(SheetText.ppm(42.4)).isEqualTo("42");
     }
 }

@@ -1,12 +1,12 @@
-package org.tidewright.web.page;
+package org.tidewright.husbandry.sheet;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.FigureText;
-import org.tidewright.husbandry.sheet.SheetColumn;
 
 /**
- * The keeper's water, once two of the four are known.
+ * What to do about a water's pH and why, once two of the four are known. The pH is a sign of carbon dioxide and alkalinity:
+ * which of them is to be moved, the air tells.
  *
  * @param alkalinity dKH
  * @param ph on the NBS scale
@@ -14,31 +14,32 @@ import org.tidewright.husbandry.sheet.SheetColumn;
  * @param freshPh pH of the same water in fresh air
  * @param phWithMore pH with 1 dKH more and the air as it is
  */
-record OwnWater(double alkalinity, double ph, double ppm, double freshPh, double phWithMore) {
+public record PhAdvice(double alkalinity, double ph, double ppm, double freshPh, double phWithMore) {
     /** What a well-kept probe may be off by. */
-    static final double PROBE_ERROR = 0.05;
+    public static final double PROBE_ERROR = 0.05;
 
     /** Below it hardly any tank stands; the readings are the likelier cause. */
     private static final double LEAST_PPM = 100;
 
-    static @Nullable OwnWater of(Map<SheetColumn, Double> sheet, WaterInAir air) {
+    /** The advice for a solved water; null where too little is known of it. */
+    public static @Nullable PhAdvice of(Map<SheetColumn, Double> sheet, WaterInAir air) {
         Double alkalinity = sheet.get(SheetColumn.ALKALINITY_DKH);
         Double ph = sheet.get(SheetColumn.PH_NBS);
         Double ppm = sheet.get(SheetColumn.SHARE_OF_DRY_AIR);
         if (alkalinity == null || ph == null || ppm == null) {
             return null;
         }
-        return new OwnWater(
+        return new PhAdvice(
                 alkalinity, ph, ppm, air.ph(alkalinity, WaterInAir.FRESH), air.ph(alkalinity + 1, Math.min(ppm, 1e6)));
     }
 
     /** Whether it is near enough to a tank's water to stand in the picture. */
-    boolean isOrdinary() {
+    public boolean isOrdinary() {
         return alkalinity >= 1 && alkalinity <= 30 && ph >= 6.5 && ph <= 9.5;
     }
 
     /** What to do about its pH, and why. */
-    String advice() {
+    public String advice() {
         String at = "At " + degrees(alkalinity) + " your water ";
         String fresh = "in fresh air of " + ppm(WaterInAir.FRESH);
         if (ppm < LEAST_PPM) {
@@ -63,7 +64,7 @@ record OwnWater(double alkalinity, double ph, double ppm, double freshPh, double
     }
 
     static String ppm(double ppm) {
-        return SheetNumber.ppm(ppm) + "\u00a0ppm";
+        return SheetText.ppm(ppm) + "\u00a0ppm";
     }
 
     static String ph(double ph) {

@@ -1,12 +1,12 @@
-package org.tidewright.web.page;
+package org.tidewright.husbandry.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-class OwnWaterTest {
+class PhAdviceTest {
     private static String advice(double ppm, double ph, double fresh) {
-        return new OwnWater(8, ph, ppm, fresh, ph + 0.04).advice().replace('\u00a0', ' ');
+        return new PhAdvice(8, ph, ppm, fresh, ph + 0.04).advice().replace('\u00a0', ' ');
     }
 
     @Test

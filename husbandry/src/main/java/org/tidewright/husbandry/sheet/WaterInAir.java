@@ -1,0 +1,42 @@
+package org.tidewright.husbandry.sheet;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.seawater.carbonate.Alkalinity;
+import org.tidewright.seawater.carbonate.BoronRatio;
+import org.tidewright.seawater.gas.CarbonDioxide;
+import org.tidewright.seawater.heat.MoistAir;
+
+/**
+ * The pH a probe would read in a water at rest with some air, for any alkalinity; temperature, salinity, nutrients and
+ * boron stay.
+ *
+ * @param water what is known of it, in the units of the sheet
+ */
+public record WaterInAir(Map<SheetColumn, Double> water, BoronRatio boron, double temperature, double salinity) {
+    /** Outdoors in the early 2020s, ppm of dry air. */
+    public static final double FRESH = 420;
+
+    /** Null where temperature or salinity is not known. */
+    public static @Nullable WaterInAir of(Map<SheetColumn, Double> given, BoronRatio boron) {
+        Double temperature = given.get(SheetColumn.TEMPERATURE);
+        Double salinity = given.get(SheetColumn.PRACTICAL_SALINITY);
+        if (temperature == null || salinity == null) {
+            return null;
+        }
+        Map<SheetColumn, Double> water = new EnumMap<>(given);
+        WaterSheet.SETTLING.forEach(water::remove);
+        return new WaterInAir(water, boron, temperature, salinity);
+    }
+
+    /** pH on the NBS scale at an alkalinity in dKH, in air of so many ppm of carbon dioxide. */
+    public double ph(double degrees, double ppm) {
+        double alkalinity = Alkalinity.perMass(Alkalinity.fromGermanDegrees(degrees), temperature, salinity);
+        double pressure = CarbonDioxide.partialPressure(ppm * 1e-6, temperature, salinity, MoistAir.STANDARD_PRESSURE);
+        Map<SheetColumn, Double> given = new EnumMap<>(water);
+        given.put(SheetColumn.TOTAL_ALKALINITY, alkalinity * 1e6);
+        given.put(SheetColumn.PARTIAL_PRESSURE, pressure * 1e6);
+        return WaterSheet.of(given, boron, null).computed().getOrDefault(SheetColumn.PH_NBS, Double.NaN);
+    }
+}
