@@ -1,132 +1,87 @@
 package org.tidewright.seawater.ions;
 
-import org.tidewright.seawater.density.Density;
-import org.tidewright.seawater.range.Bounds;
-import org.tidewright.seawater.salinity.AbsoluteSalinity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * A constituent of sea salt in the reference composition of seawater: Millero, Feistel, Wright and McDougall 2008, Deep-Sea
- * Res. I 55, 50-72, doi 10.1016/j.dsr.2007.10.001, table 4. All stand in constant proportion to salinity; bicarbonate,
- * carbonate and their like as at 25 degC in equilibrium with the air of today's ocean. A salt mix of the trade has other
- * proportions, and a tank drifts further.
+ * The constituents of the salt of the sea in the Reference Composition, exact by definition: their mole fractions add
+ * up to 1 and their charges to 0.
+ *
+ * <p>Bicarbonate, carbonate, borate, boric acid, hydroxide and carbon dioxide shift with pH: the table has them as they
+ * are at 25 degC under air of about 340 uatm of carbon dioxide. A tank's own follow from its alkalinity by
+ * {@link org.tidewright.seawater.carbonate.CarbonateSystem}. There calcium is after Riley and Tongudai 1967, 0.0102846
+ * mol/kg at S = 35, as other codes of the carbon dioxide system have it; here it is 0.0102821, 0.02 % less. Boron is
+ * 415.1 umol/kg here; there it is 415.7 after Uppström 1974 or 432.6 after Lee et al. 2010.
+ *
+ * @source Millero, Feistel, Wright and McDougall 2008, Deep-Sea Res. I 55, 50-72, doi 10.1016/j.dsr.2007.10.001, table
+ *     4: mole fractions from memory; mass fractions and molalities of the same table, as public transcriptions have
+ *     them, prove every digit
  */
-public enum MajorIon {
-    SODIUM("Na⁺", 1, 4_188_071, 22.98976928),
-    MAGNESIUM("Mg²⁺", 2, 471_678, 24.3050),
-    CALCIUM("Ca²⁺", 2, 91_823, 40.078),
-    POTASSIUM("K⁺", 1, 91_159, 39.0983),
-    STRONTIUM("Sr²⁺", 2, 810, 87.62),
-    CHLORIDE("Cl⁻", -1, 4_874_839, 35.453),
-    SULFATE("SO₄²⁻", -2, 252_152, 96.0626),
-    BICARBONATE("HCO₃⁻", -1, 15_340, 61.01684),
-    BROMIDE("Br⁻", -1, 7_520, 79.904),
-    CARBONATE("CO₃²⁻", -2, 2_134, 60.0089),
-    BORATE("B(OH)₄⁻", -1, 900, 78.8404),
-    FLUORIDE("F⁻", -1, 610, 18.9984032),
-    HYDROXIDE("OH⁻", -1, 71, 17.00734),
-    BORIC_ACID("B(OH)₃", 0, 2_807, 61.8330),
-    CARBON_DIOXIDE("CO₂", 0, 86, 44.0095);
+public enum MajorIon implements SeaSaltPart {
+    /** Na+. */
+    SODIUM("Na+", 4_188_071, 1, AtomicWeight.SODIUM),
+    /** Mg++. */
+    MAGNESIUM("Mg2+", 471_678, 2, AtomicWeight.MAGNESIUM),
+    /** Ca++. */
+    CALCIUM("Ca2+", 91_823, 2, AtomicWeight.CALCIUM),
+    /** K+. */
+    POTASSIUM("K+", 91_159, 1, AtomicWeight.POTASSIUM),
+    /** Sr++. */
+    STRONTIUM("Sr2+", 810, 2, AtomicWeight.STRONTIUM),
+    /** Cl-. */
+    CHLORIDE("Cl-", 4_874_839, -1, AtomicWeight.CHLORINE),
+    /** SO4--, with the bisulfate. */
+    SULFATE("SO4 2-", 252_152, -2, AtomicWeight.SULFUR + 4 * AtomicWeight.OXYGEN),
+    /** HCO3-. */
+    BICARBONATE("HCO3-", 15_340, -1, AtomicWeight.HYDROGEN + AtomicWeight.CARBON + 3 * AtomicWeight.OXYGEN),
+    /** Br-. */
+    BROMIDE("Br-", 7_520, -1, AtomicWeight.BROMINE),
+    /** CO3--. */
+    CARBONATE("CO3 2-", 2_134, -2, AtomicWeight.CARBON + 3 * AtomicWeight.OXYGEN),
+    /** B(OH)4-. */
+    BORATE("B(OH)4-", 900, -1, AtomicWeight.BORON + 4 * (AtomicWeight.OXYGEN + AtomicWeight.HYDROGEN)),
+    /** F-. */
+    FLUORIDE("F-", 610, -1, AtomicWeight.FLUORINE),
+    /** OH-. */
+    HYDROXIDE("OH-", 71, -1, AtomicWeight.OXYGEN + AtomicWeight.HYDROGEN),
+    /** B(OH)3, not an ion but counted with the salt. */
+    BORIC_ACID("B(OH)3", 2_807, 0, AtomicWeight.BORON + 3 * (AtomicWeight.OXYGEN + AtomicWeight.HYDROGEN)),
+    /** CO2, not an ion but counted with the salt. */
+    CARBON_DIOXIDE("CO2", 86, 0, AtomicWeight.CARBON + 2 * AtomicWeight.OXYGEN);
 
-    /** Mean molar mass of sea salt, from the same table. */
-    @Unit("g/mol")
-    public static final double SALT_MOLAR_MASS = 31.4038218;
-
-    private static final double PARTS = 1e-7;
+    /** Mean mass of a mole of sea salt, as Millero et al. 2008 print it; the table's own sum agrees to all digits. */
+    @Unit("kg/mol")
+    public static final double SEA_SALT_MOLAR_MASS = 31.4038218e-3;
 
     private final String formula;
+    private final int inTenMillion;
     private final int charge;
-    private final int parts;
-    private final double molarMass;
+    private final double gramsPerMole;
 
-    MajorIon(String formula, int charge, int parts, double molarMass) {
+    MajorIon(String formula, int inTenMillion, int charge, double gramsPerMole) {
         this.formula = formula;
+        this.inTenMillion = inTenMillion;
         this.charge = charge;
-        this.parts = parts;
-        this.molarMass = molarMass;
+        this.gramsPerMole = gramsPerMole;
     }
 
-    /** With its charge. */
+    /** As chemists write it, in plain letters. */
     public String formula() {
         return formula;
     }
 
-    /** In elementary charges. */
+    /** In units of the elementary charge. */
     public int charge() {
         return charge;
     }
 
-    /** From the IUPAC atomic weights of 2005, as the table. */
-    @Unit("g/mol")
-    public double molarMass() {
-        return molarMass;
+    @Override
+    public @Unit("1") double moleFraction() {
+        return inTenMillion / 1e7;
     }
 
-    /** Moles of it per mole of sea salt. */
-    @Unit("1")
-    public double moleFraction() {
-        return parts * PARTS;
-    }
-
-    /** Grams of it per gram of sea salt. */
-    @Unit("1")
-    public double massFraction() {
-        return moleFraction() * molarMass / SALT_MOLAR_MASS;
-    }
-
-    /**
-     * What standard seawater holds of it.
-     *
-     * @param practicalSalinity PSS-78
-     * @return per kilogram of seawater
-     */
-    @Unit("mol/kg")
-    public double perMass(@Unit("1") double practicalSalinity) {
-        return moleFraction() * AbsoluteSalinity.fromPractical(practicalSalinity) / SALT_MOLAR_MASS;
-    }
-
-    /**
-     * What standard seawater holds of it, as test kits tell it.
-     *
-     * @param practicalSalinity PSS-78
-     * @param temperature of the water when its volume is taken, ITS-90
-     * @return milligrams per litre of seawater
-     */
-    @Unit("mg/L")
-    public double massPerVolume(@Unit("1") double practicalSalinity, @Unit("degC") double temperature) {
-        return perMass(practicalSalinity) * molarMass * Density.ofSeawater(temperature, practicalSalinity);
-    }
-
-    /**
-     * A measured amount over what the salinity would have with it: 1 in standard seawater, 0.9 where a tenth has been
-     * used up.
-     *
-     * @param measured milligrams per litre
-     * @param practicalSalinity of the same water, PSS-78, above 0
-     * @param temperature of the water when its volume was taken, ITS-90
-     * @return the ratio
-     */
-    @Unit("1")
-    public double relativeToSalinity(
-            @Unit("mg/L") double measured, @Unit("1") double practicalSalinity, @Unit("degC") double temperature) {
-        Bounds.notNegative(measured, "mg/L", formula);
-        Bounds.positive(practicalSalinity, "1", "practical salinity");
-        return measured / massPerVolume(practicalSalinity, temperature);
-    }
-
-    /**
-     * Boron in all its forms, as a laboratory tells it.
-     *
-     * @param practicalSalinity PSS-78
-     * @param temperature of the water when its volume is taken, ITS-90
-     * @return milligrams of B per litre of standard seawater
-     * @source the two forms of boron of the table; atomic weight of boron 10.811 g/mol (IUPAC 2005)
-     * @validity sea salt in its natural proportions
-     */
-    @Unit("mg/L")
-    public static double boron(@Unit("1") double practicalSalinity, @Unit("degC") double temperature) {
-        return (BORATE.perMass(practicalSalinity) + BORIC_ACID.perMass(practicalSalinity))
-                * 10.811
-                * Density.ofSeawater(temperature, practicalSalinity);
+    /** Its mass by the atomic weights of IUPAC 2005, those of the definition. */
+    @Override
+    public @Unit("kg/mol") double molarMass() {
+        return gramsPerMole / 1000;
     }
 }
