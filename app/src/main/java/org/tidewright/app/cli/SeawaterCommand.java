@@ -3,6 +3,7 @@ package org.tidewright.app.cli;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -168,7 +169,7 @@ public final class SeawaterCommand implements Callable<Integer> {
         } catch (AccessDeniedException denied) {
             err.println("tidewright: " + denied.getFile() + " may not be used; look at its permissions."
                     + " Nothing was written.");
-        } catch (IOException failed) {
+        } catch (IOException | UncheckedIOException failed) {
             err.println("tidewright: " + failed.getMessage() + ". No file was changed.");
         } finally {
             deleteQuietly(spooled);
@@ -183,6 +184,10 @@ public final class SeawaterCommand implements Callable<Integer> {
         }
         if (Files.isDirectory(target)) {
             throw new IOException(target + " is a folder; name a file in it");
+        }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            // A device or a pipe: nothing stands there that could be kept, and nothing may take its place.
+            return csv.solve(() -> Files.newBufferedWriter(target, StandardCharsets.UTF_8));
         }
         Path beside = target.resolveSibling(target.getFileName() + ".unfinished");
         try {

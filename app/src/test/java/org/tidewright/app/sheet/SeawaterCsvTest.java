@@ -15,6 +15,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -185,6 +187,19 @@ class SeawaterCsvTest {
                 CommandLineRun.of("seawater", "--in", folder.resolve("no.csv").toString());
         assertThat(none.exitCode()).isEqualTo(ExitCode.INVALID);
         assertThat(none.err()).contains("there is no file or folder");
+    }
+
+    /** Devices of Unix: the one swallows everything, the other is always full. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aDeviceIsWrittenToAndAFullDiskIsSaidInOneLine() throws IOException {
+        Path in = Files.writeString(folder.resolve("points.csv"), "temperature_c,practical_salinity\n25,35\n");
+        CommandLineRun nowhere = CommandLineRun.of("seawater", "--in", in.toString(), "--out", "/dev/null");
+        assertThat(nowhere.exitCode()).as(nowhere.err()).isEqualTo(ExitCode.HOLDS);
+        assertThat(Files.isRegularFile(Path.of("/dev/null"))).isFalse();
+        CommandLineRun full = CommandLineRun.of("seawater", "--in", in.toString(), "--out", "/dev/full");
+        assertThat(full.exitCode()).isEqualTo(ExitCode.INVALID);
+        assertThat(full.err().lines()).singleElement().asString().contains("No space left on device");
     }
 
     @Test
