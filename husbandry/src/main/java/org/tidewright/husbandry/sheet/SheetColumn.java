@@ -243,7 +243,7 @@ public enum SheetColumn {
             "Borate's share of the alkalinity",
             "",
             "Dickson 1990",
-            state(CarbonateState::borateShareOfAlkalinity)),
+            SheetColumn::borateShare),
     INORGANIC_CARBON(
             ALKALINITY,
             "dic_umol_kg",
@@ -491,6 +491,11 @@ public enum SheetColumn {
         Double s = water.practicalSalinity();
         Double ph = water.ph();
         return t == null || s == null || ph == null ? null : Ammonia.unionisedShare(t, s, ph);
+    }
+
+    private static @Nullable Double borateShare(SolvedWater water) {
+        CarbonateState state = water.state();
+        return state == null || state.alkalinity() <= 0 ? null : state.borateShareOfAlkalinity();
     }
 
     private static double perVolume(CarbonateState state) {

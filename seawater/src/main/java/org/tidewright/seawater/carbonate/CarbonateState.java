@@ -1,6 +1,7 @@
 package org.tidewright.seawater.carbonate;
 
 import org.tidewright.seawater.gas.CarbonDioxide;
+import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -170,10 +171,14 @@ public final class CarbonateState {
         return e.borate * h / (e.kBorate + h);
     }
 
-    /** Borate's part of the alkalinity: what a test of alkalinity counts that no coral can build with. */
+    /**
+     * Borate's part of the alkalinity: what a test of alkalinity counts that no coral can build with.
+     *
+     * @throws IllegalArgumentException where there is no alkalinity to have a part of
+     */
     @Unit("1")
     public double borateShareOfAlkalinity() {
-        return borate() / alkalinity;
+        return borate() / Bounds.positive(alkalinity, "mol/kg", "alkalinity");
     }
 
     /** H3PO4. */

@@ -73,6 +73,7 @@ public record TotalConcentrations(
      */
     @Unit("mol/kg")
     public static double sulfate(@Unit("1") double practicalSalinity) {
+        Bounds.practicalSalinity(practicalSalinity);
         return 0.14 / 96.062 * practicalSalinity / SALINITY_OVER_CHLORINITY;
     }
 
@@ -86,6 +87,7 @@ public record TotalConcentrations(
      */
     @Unit("mol/kg")
     public static double fluoride(@Unit("1") double practicalSalinity) {
+        Bounds.practicalSalinity(practicalSalinity);
         return 0.000067 / 18.998 * practicalSalinity / SALINITY_OVER_CHLORINITY;
     }
 
