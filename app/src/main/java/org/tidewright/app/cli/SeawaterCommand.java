@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -16,6 +15,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.app.sheet.SheetCsv;
+import org.tidewright.app.sheet.SolvedFile;
 import org.tidewright.app.sheet.UnusableCsv;
 import org.tidewright.husbandry.sheet.KnownField;
 import org.tidewright.husbandry.sheet.KnownText;
@@ -155,7 +155,7 @@ public final class SeawaterCommand implements Callable<Integer> {
             SheetCsv csv = new SheetCsv(source, standardIn ? "standard input" : from, boron.ratio, new BadRows(err));
             SheetCsv.Outcome outcome = to.equals(STANDARD)
                     ? csv.solve(() -> unclosed(spec.commandLine().getOut()))
-                    : intoFile(csv, source, Path.of(to));
+                    : SolvedFile.write(csv, source, Path.of(to));
             if (outcome.badRows() > 0) {
                 err.println(outcome.badRows() + " of " + outcome.rows()
                         + " rows were refused and stand as they were; all others are solved.");
@@ -175,28 +175,6 @@ public final class SeawaterCommand implements Callable<Integer> {
             deleteQuietly(spooled);
         }
         return ExitCode.INVALID;
-    }
-
-    /** Written whole beside its place and moved there at the end: what stood there stays until then. */
-    private static SheetCsv.Outcome intoFile(SheetCsv csv, Path source, Path target) throws IOException, UnusableCsv {
-        if (Files.exists(target) && Files.isSameFile(source, target)) {
-            throw new IOException(target + " is both --in and --out; name another file for the result");
-        }
-        if (Files.isDirectory(target)) {
-            throw new IOException(target + " is a folder; name a file in it");
-        }
-        if (Files.exists(target) && !Files.isRegularFile(target)) {
-            // A device or a pipe: nothing stands there that could be kept, and nothing may take its place.
-            return csv.solve(() -> Files.newBufferedWriter(target, StandardCharsets.UTF_8));
-        }
-        Path beside = target.resolveSibling(target.getFileName() + ".unfinished");
-        try {
-            SheetCsv.Outcome outcome = csv.solve(() -> Files.newBufferedWriter(beside, StandardCharsets.UTF_8));
-            Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
-            return outcome;
-        } finally {
-            deleteQuietly(beside);
-        }
     }
 
     /** Standard output outlives the file that is written to it. */
