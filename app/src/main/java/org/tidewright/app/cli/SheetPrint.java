@@ -3,6 +3,8 @@ package org.tidewright.app.cli;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import org.tidewright.husbandry.advice.Source;
+import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.sheet.KnownField;
 import org.tidewright.husbandry.sheet.KnownText;
 import org.tidewright.husbandry.sheet.PhAdvice;
@@ -14,6 +16,7 @@ import org.tidewright.husbandry.sheet.WaterSheet;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.seawater.carbonate.BoronRatio;
 import org.tidewright.seawater.carbonate.CarbonicAcid;
+import org.tidewright.twin.contract.Basis;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -27,6 +30,7 @@ final class SheetPrint {
     private final KnownText known;
     private final WaterSheet sheet;
     private final BoronRatio boron;
+    private final Sources letters = new Sources();
 
     SheetPrint(Map<KnownField, String> typed, KnownText known, WaterSheet sheet, BoronRatio boron) {
         this.typed = typed;
@@ -44,6 +48,11 @@ final class SheetPrint {
             if (all || isForEveryone(section)) {
                 section(prose, section);
             }
+        }
+        prose.blank();
+        prose.line("Where these numbers come from");
+        for (Source source : letters.all()) {
+            prose.line("  " + source.key() + "  " + source.what());
         }
         prose.blank();
         notes(prose, all);
@@ -96,7 +105,7 @@ final class SheetPrint {
                             column.words(),
                             told.value(),
                             told.unit(),
-                            isGiven ? "as given" : column.source())
+                            isGiven ? "as given" : letters.key(column.source(), Basis.PUBLISHED, ""))
                     .stripTrailing());
         }
     }
