@@ -13,4 +13,10 @@ public interface Equations {
      * @param slope receives dy/dt, same length; every entry is to be written
      */
     void slopes(double time, double[] state, double[] slope);
+
+    default void evaluating(int stage) {}
+
+    default void carriedOver(int from) {}
+
+    default void advanced(double[] weights) {}
 }

@@ -8,18 +8,20 @@ import java.util.Arrays;
  * <pre>absolute[i] + relative |y[i]|</pre>
  *
  * in root mean square over the states (Hairer, Nørsett and Wanner 1993, Solving Ordinary Differential Equations I,
- * eqs. II.4.10-4.11).
+ * eqs. II.4.10-4.11). States with an infinite tolerance are left out: they only count what flows, and nothing depends on
+ * them.
  */
 public final class Tolerance {
     private final double[] absolute;
     private final double relative;
     private final double maximumStep;
+    private final int judged;
 
     private Tolerance(double[] absolute, double relative, double maximumStep) {
         for (int i = 0; i < absolute.length; i++) {
-            if (!(absolute[i] > 0 && absolute[i] < Double.POSITIVE_INFINITY)) {
+            if (!(absolute[i] > 0)) {
                 throw new IllegalArgumentException(
-                        "Absolute tolerance of state " + i + " is " + absolute[i] + "; it must be positive and finite");
+                        "Absolute tolerance of state " + i + " is " + absolute[i] + "; it must be positive");
             }
         }
         if (!(relative >= 0 && relative < 1)) {
@@ -29,6 +31,7 @@ public final class Tolerance {
             throw new IllegalArgumentException("Maximum step is " + maximumStep + "; it must be positive");
         }
         this.absolute = absolute;
+        judged = (int) Arrays.stream(absolute).filter(Double::isFinite).count();
         this.relative = relative;
         this.maximumStep = maximumStep;
     }
@@ -36,7 +39,7 @@ public final class Tolerance {
     /**
      * A tolerance with one absolute part per state and no bound on the step.
      *
-     * @param absolute one positive value per state, in that state's unit
+     * @param absolute one positive value per state, in that state's unit; infinite for one that is not judged
      * @param relative fraction of the state's size, from 0 to below 1
      */
     public static Tolerance of(double[] absolute, double relative) {
@@ -80,7 +83,7 @@ public final class Tolerance {
             double scaled = deviation[i] / allowed(i, Math.max(Math.abs(state[i]), Math.abs(other[i])));
             sum += scaled * scaled;
         }
-        return absolute.length == 0 ? 0 : Math.sqrt(sum / absolute.length);
+        return judged == 0 ? 0 : Math.sqrt(sum / judged);
     }
 
     double allowed(int index, double size) {

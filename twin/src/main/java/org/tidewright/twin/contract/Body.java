@@ -9,21 +9,29 @@ import org.tidewright.seawater.unit.Unit;
 public final class Body {
     private final String name;
     private final int index;
+    private final int offset;
+    private final Layout layout;
     private final Shape shape;
     private final double bottomHeight;
     private final double solidHeatCapacity;
+    private final boolean outside;
 
     public Body(
             String name,
             int index,
+            Layout layout,
             Shape shape,
             @Unit("m") double bottomHeight,
-            @Unit("J/K") double solidHeatCapacity) {
+            @Unit("J/K") double solidHeatCapacity,
+            boolean outside) {
         this.name = name;
         this.index = index;
+        this.offset = index * layout.count();
+        this.layout = layout;
         this.shape = shape;
         this.bottomHeight = bottomHeight;
         this.solidHeatCapacity = solidHeatCapacity;
+        this.outside = outside;
     }
 
     public String name() {
@@ -49,9 +57,19 @@ public final class Body {
         return solidHeatCapacity;
     }
 
-    /** Position of one of its stocks in the state. */
+    /** Whether it belongs to the world around: it gives and takes, and no mechanism asks how much it holds. */
+    public boolean isOutside() {
+        return outside;
+    }
+
+    /** Position of one of its stocks in the state; negative where the network does not hold that stock. */
     public int at(Stock stock) {
-        return index * Stock.COUNT + stock.slot();
+        return offset + layout.slot(stock);
+    }
+
+    /** Position of its first stock in the state; the others follow in the order of the layout. */
+    public int offset() {
+        return offset;
     }
 
     @Override

@@ -6,7 +6,13 @@ import org.tidewright.seawater.unit.Unit;
 public interface Declaration {
     Body body(String name, Shape shape, @Unit("m") double bottomHeight, @Unit("J/K") double solidHeatCapacity);
 
-    /** A body of the outside world, or one without a surface. */
+    /**
+     * A body of the world around, which only keeps count of what it gave and took: the tap, the drain, the weather. No
+     * mechanism may ask how much it holds.
+     */
+    Body outside(String name);
+
+    /** A body without a surface. */
     default Body body(String name) {
         return body(name, Shape.none(), 0, 0);
     }

@@ -32,6 +32,13 @@ public interface View {
     @Unit("mol/m^3")
     double oxygen(Body body);
 
+    /** A dissolved stock per volume of a body's water; never below none, though a step on trial may overdraw it. */
+    @Unit("mol/m^3")
+    double concentration(Body body, Stock stock);
+
+    /** The chemistry of a body's water. */
+    Solution solution(Body body);
+
     /** Any stock of a body, in the stock's unit. */
     @Unit("*")
     double stock(Body body, Stock stock);

@@ -33,6 +33,9 @@ public record Watch(String name, Crossing crossing, Distance distance, Deed deed
 
     /** Where an event changes settings. */
     public interface Switchboard {
+        /** Moves amounts at once, each before the next is read. */
+        Transfers atOnce();
+
         void set(Setting setting, @Unit("*") double value);
 
         /** Changes a setting later; replaces an earlier order for the same setting. */

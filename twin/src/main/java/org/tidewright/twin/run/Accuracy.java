@@ -1,5 +1,6 @@
 package org.tidewright.twin.run;
 
+import java.util.Arrays;
 import org.tidewright.numerics.ode.Tolerance;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
@@ -30,13 +31,28 @@ public record Accuracy(
     /** For temperature and oxygen over hours: 1 mK, 0.03 mg/m³. */
     public static final Accuracy OF_SLOW_CHANGE = new Accuracy(1e-6, 1e-6, 1e-3, 1e-3, 3600);
 
+    /** For a year of everything: 1 mK, 0.3 mg/m³ of oxygen, a thousandth of each stock a day's wrong at most. */
+    public static final Accuracy OF_A_YEAR = new Accuracy(1e-4, 1e-5, 1e-2, 1e-3, 7200);
+
     /** Salt per water does not matter to any mechanism within a percent; 1 g is far finer. */
     private static final double SALT = 1e-3;
 
+    /** Water in which a living stock counts its grains, m³. */
+    private static final double ONE_TANK = 0.1;
+
     Tolerance tolerance(Network network, State state) {
-        double[] absolute = new double[network.bodies().size() * Stock.COUNT];
+        int held = network.layout().count();
+        double[] absolute = new double[network.bodies().size() * held];
         for (Body body : network.bodies()) {
-            double water = Math.max(state.get(body, Stock.WATER), 1e-3);
+            if (body.isOutside()) {
+                Arrays.fill(absolute, body.offset(), body.offset() + held, Double.POSITIVE_INFINITY);
+                continue;
+            }
+            double filled = state.get(body, Stock.WATER);
+            for (Stock stock : network.layout().stocks()) {
+                absolute[body.at(stock)] = stock.grain() * (filled > 0 ? filled : ONE_TANK);
+            }
+            double water = Math.max(filled, 1e-3);
             double heatCapacity = network.density() * network.specificHeat() * water + body.solidHeatCapacity();
             absolute[body.at(Stock.WATER)] = volume;
             absolute[body.at(Stock.SALT)] = SALT;

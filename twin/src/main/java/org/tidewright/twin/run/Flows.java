@@ -1,19 +1,25 @@
 package org.tidewright.twin.run;
 
+import org.jspecify.annotations.Nullable;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Recipe;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 
-/** Turns transfers into slopes. Each writes two entries of opposite sign, so their sum stays zero. */
+/** Turns transfers into slopes. Each writes two entries of opposite sign, so their sum stays zero; so do those of a recipe. */
 final class Flows implements Transfers {
     /** Pure water near 25 °C, EOS-80; evaporation takes volume at this density. */
     private static final double FRESH_DENSITY = 997.05;
 
     private final double heatPerVolume;
     private final Moment now;
+    private final Stock[] dissolved;
     private double[] slopes = {};
+    private @Nullable Tape tape;
 
     Flows(Network network, Moment now) {
+        dissolved =
+                network.layout().stocks().stream().filter(Stock::isDissolved).toArray(Stock[]::new);
         this.heatPerVolume = network.density() * network.specificHeat();
         this.now = now;
     }
@@ -23,6 +29,11 @@ final class Flows implements Transfers {
         return this;
     }
 
+    /** Notes every entry on a tape too, or on none. */
+    void noteOn(@Nullable Tape newTape) {
+        tape = newTape;
+    }
+
     @Override
     public void water(Body from, Body to, double rate) {
         if (rate == 0) {
@@ -30,35 +41,47 @@ final class Flows implements Transfers {
         }
         Body source = rate > 0 ? from : to;
         double volume = now.volume(source);
-        move(from, to, Stock.WATER, rate);
-        move(from, to, Stock.HEAT, rate * heatPerVolume * now.temperature(source));
+        double heat = rate * heatPerVolume * now.temperature(source);
         if (volume > 0) {
             double turnover = rate / volume;
-            move(from, to, Stock.SALT, turnover * now.stock(source, Stock.SALT));
-            move(from, to, Stock.OXYGEN, turnover * now.stock(source, Stock.OXYGEN));
+            for (Stock stock : dissolved) {
+                move(stock, from, to, turnover * now.stock(source, stock));
+            }
         }
+        move(Stock.HEAT, from, to, heat);
+        move(Stock.WATER, from, to, rate);
     }
 
     @Override
     public void vapour(Body from, Body to, double rate, double latentHeat) {
         double volumeRate = rate / FRESH_DENSITY;
-        move(from, to, Stock.WATER, volumeRate);
         // Per volume as everywhere in the network, so that losing water alone does not change a temperature.
-        move(from, to, Stock.HEAT, rate * latentHeat + volumeRate * heatPerVolume * now.temperature(from));
+        move(Stock.HEAT, from, to, rate * latentHeat + volumeRate * heatPerVolume * now.temperature(from));
+        move(Stock.WATER, from, to, volumeRate);
     }
 
     @Override
     public void heat(Body from, Body to, double rate) {
-        move(from, to, Stock.HEAT, rate);
+        move(Stock.HEAT, from, to, rate);
     }
 
     @Override
-    public void oxygen(Body from, Body to, double rate) {
-        move(from, to, Stock.OXYGEN, rate);
+    public void move(Stock stock, Body from, Body to, double rate) {
+        write(from.at(stock), -rate);
+        write(to.at(stock), rate);
     }
 
-    private void move(Body from, Body to, Stock stock, double rate) {
-        slopes[from.at(stock)] -= rate;
-        slopes[to.at(stock)] += rate;
+    @Override
+    public void run(Recipe recipe, double rate) {
+        for (int line = 0; line < recipe.size(); line++) {
+            write(recipe.place(line), recipe.amount(line) * rate);
+        }
+    }
+
+    private void write(int place, double rate) {
+        slopes[place] += rate;
+        if (tape != null) {
+            tape.note(place, rate);
+        }
     }
 }

@@ -1,8 +1,10 @@
 package org.tidewright.twin.run;
 
+import org.jspecify.annotations.Nullable;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.Solution;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.View;
 
@@ -13,13 +15,16 @@ final class Moment implements View {
     private final double[] parameters;
     private final double[] settings;
     private double time;
+    private final @Nullable SolvedBody[] solved;
     private double[] stocks = {};
+    private long number;
 
     Moment(Network network, double[] parameters, double[] settings) {
         this.network = network;
         this.heatPerVolume = network.density() * network.specificHeat();
         this.parameters = parameters;
         this.settings = settings;
+        solved = new SolvedBody[network.bodies().size()];
     }
 
     double[] parameters() {
@@ -29,7 +34,18 @@ final class Moment implements View {
     Moment at(double newTime, double[] newStocks) {
         time = newTime;
         stocks = newStocks;
+        number++;
         return this;
+    }
+
+    /** Counts the moments, so that what was found for one is not taken for another. */
+    long number() {
+        return number;
+    }
+
+    /** After the state was changed at once: what was found before no longer holds. */
+    void refresh() {
+        number++;
     }
 
     @Override
@@ -66,8 +82,23 @@ final class Moment implements View {
 
     @Override
     public double oxygen(Body body) {
+        return concentration(body, Stock.OXYGEN);
+    }
+
+    @Override
+    public double concentration(Body body, Stock stock) {
         double volume = volume(body);
-        return volume > 0 ? Math.max(0, stocks[body.at(Stock.OXYGEN)] / volume) : 0;
+        return volume > 0 ? Math.max(0, stocks[body.at(stock)] / volume) : 0;
+    }
+
+    @Override
+    public Solution solution(Body body) {
+        SolvedBody solution = solved[body.index()];
+        if (solution == null) {
+            solution = new SolvedBody(this, body, network.density());
+            solved[body.index()] = solution;
+        }
+        return solution;
     }
 
     @Override

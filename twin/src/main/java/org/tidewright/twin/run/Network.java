@@ -8,8 +8,10 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Declaration;
+import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Watch;
@@ -26,6 +28,8 @@ public final class Network {
     private final List<Setting> settings;
     private final List<Mechanism> mechanisms;
     private final List<Watch> watches;
+    private final List<Routine> routines;
+    private final Layout layout;
     private final double density;
     private final double specificHeat;
 
@@ -37,6 +41,8 @@ public final class Network {
         List<Watch> all = new ArrayList<>(builder.watches);
         mechanisms.forEach(mechanism -> all.addAll(mechanism.watches()));
         watches = List.copyOf(all);
+        routines = List.copyOf(builder.routines);
+        layout = builder.layout;
         density = builder.density;
         specificHeat = builder.specificHeat;
     }
@@ -59,6 +65,15 @@ public final class Network {
 
     public List<Watch> watches() {
         return watches;
+    }
+
+    public List<Routine> routines() {
+        return routines;
+    }
+
+    /** Which stocks its bodies hold. */
+    public Layout layout() {
+        return layout;
     }
 
     /** Density of the water throughout. */
@@ -91,18 +106,37 @@ public final class Network {
         private final List<Setting> settings = new ArrayList<>();
         private final List<Mechanism> mechanisms = new ArrayList<>();
         private final List<Watch> watches = new ArrayList<>();
+        private final List<Routine> routines = new ArrayList<>();
         private final Set<String> names = new HashSet<>();
+        private final Layout layout;
         private final double density;
         private final double specificHeat;
 
-        public Builder(@Unit("kg/m^3") double density, @Unit("J/(kg*K)") double specificHeat) {
+        public Builder(Layout layout, @Unit("kg/m^3") double density, @Unit("J/(kg*K)") double specificHeat) {
+            this.layout = layout;
             this.density = density;
             this.specificHeat = specificHeat;
         }
 
         @Override
         public Body body(String name, Shape shape, double bottomHeight, double solidHeatCapacity) {
-            Body body = new Body(unique("body " + name, name), bodies.size(), shape, bottomHeight, solidHeatCapacity);
+            return placed(name, shape, bottomHeight, solidHeatCapacity, false);
+        }
+
+        @Override
+        public Body outside(String name) {
+            return placed(name, Shape.none(), 0, 0, true);
+        }
+
+        private Body placed(String name, Shape shape, double bottomHeight, double solidHeatCapacity, boolean outside) {
+            Body body = new Body(
+                    unique("body " + name, name),
+                    bodies.size(),
+                    layout,
+                    shape,
+                    bottomHeight,
+                    solidHeatCapacity,
+                    outside);
             bodies.add(body);
             return body;
         }
@@ -130,6 +164,11 @@ public final class Network {
 
         public Builder watch(Watch watch) {
             watches.add(watch);
+            return this;
+        }
+
+        public Builder add(Routine routine) {
+            routines.add(routine);
             return this;
         }
 

@@ -2,8 +2,10 @@ package org.tidewright.twin.run;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.numerics.ode.DormandPrince;
 import org.tidewright.numerics.ode.Equations;
 import org.tidewright.numerics.ode.Guard;
@@ -11,9 +13,13 @@ import org.tidewright.numerics.ode.Interpolant;
 import org.tidewright.numerics.ode.StepListener;
 import org.tidewright.numerics.ode.Stop;
 import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
+import org.tidewright.twin.contract.Recipe;
+import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.contract.Watch;
 
@@ -36,6 +42,11 @@ public final class Run {
     private final boolean[] happened;
     private final List<Order> orders = new ArrayList<>();
     private final List<Occurrence> log = new ArrayList<>();
+    private final double[] nextTimes;
+    private final RightHandSide rightHandSide;
+    private final Hands hands;
+    private boolean switched;
+    private @Nullable Account account;
     private double time;
 
     /** A setting to be changed at a time. */
@@ -56,13 +67,16 @@ public final class Run {
         this.state = state;
         settings = network.settings().stream().mapToDouble(Setting::initial).toArray();
         present = new Moment(network, parameters, settings);
-        Equations equations = new RightHandSide(network, parameters, settings);
-        stepper = new DormandPrince(equations, accuracy.tolerance(network, state));
+        rightHandSide = new RightHandSide(network, parameters, settings);
+        stepper = new DormandPrince(rightHandSide, accuracy.tolerance(network, state));
         Moment guarded = new Moment(network, parameters, settings);
         happened = new boolean[network.watches().size()];
         for (int i = 0; i < happened.length; i++) {
             guards.add(new WatchGuard(network.watches().get(i), i, guarded));
         }
+        hands = new Hands();
+        nextTimes = new double[network.routines().size()];
+        planRoutines();
     }
 
     /** Switches a setting now. */
@@ -79,7 +93,30 @@ public final class Run {
         return this;
     }
 
-    /** What the watches saw so far, in order of time. */
+    /** Keeps account of what every cause moves from now on; begins a new account where there is one already. */
+    public Run keepAccount() {
+        if (account == null) {
+            List<String> causes = new ArrayList<>();
+            network.mechanisms().forEach(mechanism -> causes.add(mechanism.name()));
+            network.routines().forEach(routine -> causes.add(routine.name()));
+            network.watches().forEach(watch -> causes.add(watch.name()));
+            account = new Account(network, causes);
+            rightHandSide.keepAccount(account);
+        }
+        account.begin(time);
+        return this;
+    }
+
+    /** The account so far; it goes on with the run. */
+    public Account account() {
+        if (account == null) {
+            throw new IllegalStateException("no account was kept; ask for one before running");
+        }
+        account.reach(time);
+        return account;
+    }
+
+    /** What the watches and routines did so far, in order of time. */
     public List<Occurrence> log() {
         return log;
     }
@@ -128,10 +165,12 @@ public final class Run {
         int eventsAtOnce = 0;
         while (time < end) {
             obeyOrders();
-            double next = orders.isEmpty() ? end : Math.min(end, orders.get(0).time());
+            doRoutines();
+            double next = nextAppointment(end);
             double before = time;
             Stop stop = stepper.advance(time, state.stocks(), next, guards, sampling);
             time = stop.time();
+            present.at(time, state.stocks());
             for (int index : stop.crossed()) {
                 happen(index);
             }
@@ -145,6 +184,38 @@ public final class Run {
         sampling.finish();
     }
 
+    private double nextAppointment(double end) {
+        double next = orders.isEmpty() ? end : Math.min(end, orders.get(0).time());
+        for (double due : nextTimes) {
+            next = Math.min(next, due);
+        }
+        return next;
+    }
+
+    /** Does what is due, in the order of declaration, and then looks when each is due next. */
+    private void doRoutines() {
+        boolean done = false;
+        for (int i = 0; i < nextTimes.length; i++) {
+            if (nextTimes[i] <= time) {
+                Routine routine = network.routines().get(i);
+                log.add(new Occurrence(time, routine.name()));
+                hands.doDeed(routine.deed(), network.mechanisms().size() + i);
+                done = true;
+            }
+        }
+        if (done || switched) {
+            planRoutines();
+        }
+    }
+
+    private void planRoutines() {
+        switched = false;
+        View now = present.at(time, state.stocks());
+        for (int i = 0; i < nextTimes.length; i++) {
+            nextTimes[i] = network.routines().get(i).next().after(time, now);
+        }
+    }
+
     private void obeyOrders() {
         while (!orders.isEmpty() && orders.get(0).time() <= time) {
             Order order = orders.remove(0);
@@ -156,6 +227,7 @@ public final class Run {
     private void change(Setting setting, double value) {
         if (settings[setting.index()] != value) {
             settings[setting.index()] = value;
+            switched = true;
             stepper.suggestStep(Double.NaN);
         }
     }
@@ -164,18 +236,72 @@ public final class Run {
         Watch watch = network.watches().get(index);
         happened[index] = true;
         log.add(new Occurrence(time, watch.name()));
-        watch.deed().happen(present.at(time, state.stocks()), new Watch.Switchboard() {
-            @Override
-            public void set(Setting setting, double value) {
-                change(setting, value);
-            }
+        int cause = network.mechanisms().size() + network.routines().size() + index;
+        hands.doDeed(watch.deed(), cause);
+    }
 
-            @Override
-            public void setAt(double when, Setting setting, double value) {
-                orders.removeIf(order -> order.setting().equals(setting));
-                Run.this.setAt(when, setting, value);
+    /** What an event may do: switch settings, and move amounts at once. */
+    private final class Hands implements Watch.Switchboard, Transfers {
+        private final Flows flows = new Flows(network, present);
+        private final Tape tape = new Tape();
+
+        void doDeed(Watch.Deed deed, int cause) {
+            present.at(time, state.stocks());
+            flows.into(state.stocks());
+            flows.noteOn(account == null ? null : tape);
+            tape.rewind();
+            tape.by(cause);
+            deed.happen(present, this);
+            if (account != null) {
+                account.add(tape, 1);
             }
-        });
+        }
+
+        @Override
+        public void set(Setting setting, double value) {
+            change(setting, value);
+        }
+
+        @Override
+        public void setAt(double when, Setting setting, double value) {
+            orders.removeIf(order -> order.setting().equals(setting));
+            Run.this.setAt(when, setting, value);
+        }
+
+        @Override
+        public Transfers atOnce() {
+            return this;
+        }
+
+        @Override
+        public void water(Body from, Body to, double amount) {
+            flows.water(from, to, amount);
+            present.refresh();
+        }
+
+        @Override
+        public void vapour(Body from, Body to, double amount, double latentHeat) {
+            flows.vapour(from, to, amount, latentHeat);
+            present.refresh();
+        }
+
+        @Override
+        public void heat(Body from, Body to, double amount) {
+            flows.heat(from, to, amount);
+            present.refresh();
+        }
+
+        @Override
+        public void move(Stock stock, Body from, Body to, double amount) {
+            flows.move(stock, from, to, amount);
+            present.refresh();
+        }
+
+        @Override
+        public void run(Recipe recipe, double times) {
+            flows.run(recipe, times);
+            present.refresh();
+        }
     }
 
     /** Reads the samples that fall into each step off its dense output. */
@@ -236,12 +362,19 @@ public final class Run {
         private final Moment now;
         private final Flows flows;
         private final int size;
+        private final List<Tape> tapes = new ArrayList<>();
+        private @Nullable Account account;
+        private int stage;
 
         RightHandSide(Network network, double[] parameters, double[] settings) {
             mechanisms = network.mechanisms().toArray(new Mechanism[0]);
             now = new Moment(network, parameters, settings);
             flows = new Flows(network, now);
-            size = network.bodies().size() * Stock.COUNT;
+            size = network.bodies().size() * network.layout().count();
+        }
+
+        void keepAccount(Account newAccount) {
+            account = newAccount;
         }
 
         @Override
@@ -254,8 +387,50 @@ public final class Run {
             Arrays.fill(slopes, 0);
             now.at(time, stocks);
             flows.into(slopes);
-            for (Mechanism mechanism : mechanisms) {
-                mechanism.act(now, flows);
+            if (account == null) {
+                for (Mechanism mechanism : mechanisms) {
+                    mechanism.act(now, flows);
+                }
+            } else {
+                actNoting(tape(stage));
+            }
+        }
+
+        private void actNoting(Tape tape) {
+            tape.rewind();
+            flows.noteOn(tape);
+            for (int i = 0; i < mechanisms.length; i++) {
+                tape.by(i);
+                mechanisms[i].act(now, flows);
+            }
+            flows.noteOn(null);
+        }
+
+        private Tape tape(int index) {
+            while (tapes.size() <= index) {
+                tapes.add(new Tape());
+            }
+            return tapes.get(index);
+        }
+
+        @Override
+        public void evaluating(int newStage) {
+            stage = newStage;
+        }
+
+        @Override
+        public void carriedOver(int from) {
+            Collections.swap(tapes, 0, from);
+        }
+
+        @Override
+        public void advanced(double[] weights) {
+            if (account != null) {
+                for (int i = 0; i < weights.length; i++) {
+                    if (weights[i] != 0) {
+                        account.add(tape(i), weights[i]);
+                    }
+                }
             }
         }
     }

@@ -1,6 +1,7 @@
 package org.tidewright.twin.run;
 
 import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Balance;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Stock;
 
@@ -12,7 +13,7 @@ public final class State {
     /** All bodies empty. */
     public State(Network network) {
         this.network = network;
-        stocks = new double[network.bodies().size() * Stock.COUNT];
+        stocks = new double[network.bodies().size() * network.layout().count()];
     }
 
     private State(Network network, double[] stocks) {
@@ -39,6 +40,11 @@ public final class State {
         return this;
     }
 
+    /** Dissolves something in a body's water, in the stock's unit per volume. */
+    public State dissolve(Body body, Stock stock, @Unit("mol/m^3") double concentration) {
+        return set(body, stock, concentration * get(body, Stock.WATER));
+    }
+
     /** Sets one stock, in its unit. */
     public State set(Body body, Stock stock, @Unit("*") double amount) {
         stocks[body.at(stock)] = amount;
@@ -54,6 +60,16 @@ public final class State {
         double sum = 0;
         for (Body body : network.bodies()) {
             sum += stocks[body.at(stock)];
+        }
+        return sum;
+    }
+
+    /** What is neither made nor lost, over all bodies. */
+    public @Unit("*") double total(Balance balance) {
+        double sum = 0;
+        for (Stock stock : network.layout().stocks()) {
+            double weight = balance.weight(stock);
+            sum += weight == 0 ? 0 : weight * total(stock);
         }
         return sum;
     }

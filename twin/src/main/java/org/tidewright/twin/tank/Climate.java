@@ -15,6 +15,7 @@ import org.tidewright.plan.model.Sand;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
@@ -82,7 +83,7 @@ public final class Climate {
         this.plan = plan;
         this.volumes = volumes;
         this.water = Water.of(plan);
-        builder = new Network.Builder(water.density(), water.specificHeat());
+        builder = new Network.Builder(Layout.OF_WATER_AND_HEAT, water.density(), water.specificHeat());
         Room described = plan.room();
         double roomCapacity =
                 described.floorArea().in("m^2") * described.construction().capacityPerArea();

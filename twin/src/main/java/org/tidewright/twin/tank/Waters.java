@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.law.hydraulic.FrancisWeir;
 import org.tidewright.twin.mechanism.water.RimSpill;
 import org.tidewright.twin.run.Network;
@@ -32,7 +33,7 @@ final class Waters {
         water = Water.of(plan);
         vessels = Vessels.of(plan);
         running = RunningState.of(plan, vessels, water.viscosity());
-        builder = new Network.Builder(water.density(), water.specificHeat());
+        builder = new Network.Builder(Layout.OF_WATER_AND_HEAT, water.density(), water.specificHeat());
         Body floor = place(builder.body(Plumbing.FLOOR), Place.FLOOR, 0);
         display = vessel(vessels.display(), Place.DISPLAY, running.displayLevel(), floor);
         box = vessel(requireNonNull(vessels.box()), Place.OVERFLOW_BOX, running.boxLevel(), null);

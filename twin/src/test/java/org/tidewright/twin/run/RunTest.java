@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
@@ -27,7 +28,7 @@ class RunTest {
 
     private static final double PART_IN_A_MILLION = 1e-4; // per cent
 
-    private final Network.Builder builder = new Network.Builder(DENSITY, SPECIFIC_HEAT);
+    private final Network.Builder builder = new Network.Builder(Layout.OF_WATER_AND_HEAT, DENSITY, SPECIFIC_HEAT);
 
     private Run run(Network network, State state) {
         return new Run(network, network.usualParameters(), state, TIGHT);

@@ -5,6 +5,7 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.gas.Bubbles;
@@ -33,6 +34,10 @@ public record AirStone(
         double temperature = now.temperature(water);
         double standard = Bubbles.standardRate(airFlow, depth, now.value(efficiency));
         double saturation = OxygenSolubility.perVolume(temperature, now.salinity(water));
-        out.oxygen(air, water, Bubbles.rate(standard, Bubbles.ALPHA, saturation, now.oxygen(water), temperature));
+        out.move(
+                Stock.OXYGEN,
+                air,
+                water,
+                Bubbles.rate(standard, Bubbles.ALPHA, saturation, now.oxygen(water), temperature));
     }
 }

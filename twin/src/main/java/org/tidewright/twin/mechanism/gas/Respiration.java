@@ -4,6 +4,7 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.gas.OxygenLimitation;
@@ -32,6 +33,6 @@ public record Respiration(
         double warmth = Q10.factor(q10, now.temperature(water), usualTemperature);
         double air = OxygenLimitation.share(now.oxygen(water), OxygenLimitation.HALF_SATURATION)
                 / OxygenLimitation.share(usualOxygen, OxygenLimitation.HALF_SATURATION);
-        out.oxygen(water, life, rate * now.value(factor) * warmth * air);
+        out.move(Stock.OXYGEN, water, life, rate * now.value(factor) * warmth * air);
     }
 }

@@ -7,6 +7,7 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.gas.GasTransfer;
@@ -44,7 +45,7 @@ public record SurfaceOxygen(
         double warmth = Math.pow(usualSchmidt / SchmidtNumber.ofOxygen(temperature), exponent);
         double saturation = OxygenSolubility.perVolume(temperature, now.salinity(water));
         double flux = GasTransfer.flux(velocity * warmth * now.value(cover), saturation, now.oxygen(water));
-        out.oxygen(air, water, area * flux);
+        out.move(Stock.OXYGEN, air, water, area * flux);
     }
 
     private boolean isMoved(View now) {
