@@ -21,6 +21,7 @@ import org.tidewright.twin.rehearsal.Bound;
 import org.tidewright.twin.rehearsal.FirstTime;
 import org.tidewright.twin.rehearsal.Outage;
 import org.tidewright.twin.rehearsal.OutageOrder;
+import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.Climate;
 
 /** Rehearses a power cut on a plan and tells what came of it. */
@@ -60,7 +61,7 @@ public final class OutageRehearsal {
     }
 
     private Outage outage(OutageOrder wanted) {
-        Climate.Volumes volumes =
+        Basins.Volumes volumes =
                 study == null ? Outage.volumesOf(plan) : Outage.volumesAfter(study.cut(), study.result());
         return new Outage(plan, wanted, volumes, bounds());
     }

@@ -20,6 +20,7 @@ import org.tidewright.twin.mechanism.power.Battery;
 import org.tidewright.twin.run.Accuracy;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
+import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.Climate;
 import org.tidewright.twin.tank.Place;
 import org.tidewright.twin.tank.RunningState;
@@ -76,7 +77,7 @@ public final class Outage {
      *
      * @param volumes where the water stands once it has settled; see {@link #volumesAfter}
      */
-    public Outage(Plan plan, OutageOrder order, Climate.Volumes volumes, List<Bound> bounds) {
+    public Outage(Plan plan, OutageOrder order, Basins.Volumes volumes, List<Bound> bounds) {
         this.plan = plan;
         this.order = order;
         this.bounds = List.copyOf(bounds);
@@ -84,14 +85,14 @@ public final class Outage {
     }
 
     /** The bodies' water when nothing falls back: a tank without a sump. */
-    public static Climate.Volumes volumesOf(Plan plan) {
+    public static Basins.Volumes volumesOf(Plan plan) {
         Vessels vessels = Vessels.of(plan);
         RunningState running = RunningState.of(plan, vessels, Water.of(plan).viscosity());
-        return new Climate.Volumes(vessels.display().shape().volume(running.displayLevel()), 0, 0);
+        return new Basins.Volumes(vessels.display().shape().volume(running.displayLevel()), 0, 0);
     }
 
     /** The bodies' water once a power cut has settled: display with its box, sump with what ran back, refugium. */
-    public static Climate.Volumes volumesAfter(PowerCut cut, PowerCut.Result settled) {
+    public static Basins.Volumes volumesAfter(PowerCut cut, PowerCut.Result settled) {
         double display = 0;
         double sump = 0;
         double refugium = 0;
@@ -106,7 +107,7 @@ public final class Outage {
                 }
             }
         }
-        return new Climate.Volumes(display, sump, refugium);
+        return new Basins.Volumes(display, sump, refugium);
     }
 
     public Climate climate() {

@@ -2,16 +2,12 @@ package org.tidewright.twin.tank;
 
 import static java.util.Objects.requireNonNull;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.tidewright.plan.model.Glass;
+import org.tidewright.plan.model.Cover;
 import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
-import org.tidewright.plan.model.Rock;
 import org.tidewright.plan.model.Room;
-import org.tidewright.plan.model.Sand;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
@@ -20,9 +16,7 @@ import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Watch;
-import org.tidewright.twin.law.heat.TankHeatCapacity;
 import org.tidewright.twin.mechanism.heat.RoomEnvelope;
-import org.tidewright.twin.mechanism.heat.WallLoss;
 import org.tidewright.twin.mechanism.heat.Weather;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.Circulation;
@@ -45,22 +39,8 @@ public final class Climate {
     private final BackedDevices devices;
     private final Body room;
     private final Body display;
-    private final @Nullable Body sump;
-    private final @Nullable Body refugium;
-    private final Volumes volumes;
-    private final Parameter wallFactor;
+    private final Basins basins;
     private final Network network;
-
-    /**
-     * Water in each body when the run begins.
-     *
-     * @param sump 0 where there is none
-     * @param refugium 0 where there is none
-     */
-    public record Volumes(
-            @Unit("m^3") double display,
-            @Unit("m^3") double sump,
-            @Unit("m^3") double refugium) {}
 
     /**
      * The climate of a plan in an outage.
@@ -69,7 +49,8 @@ public final class Climate {
      * @param backupUsed whether battery and generator serve
      * @param watches what else the run is to note
      */
-    public static Climate of(Plan plan, Volumes volumes, Weather weather, boolean backupUsed, WatchMaker watches) {
+    public static Climate of(
+            Plan plan, Basins.Volumes volumes, Weather weather, boolean backupUsed, WatchMaker watches) {
         return new Climate(plan, volumes, weather, backupUsed, watches);
     }
 
@@ -79,9 +60,8 @@ public final class Climate {
         List<Watch> over(Body display);
     }
 
-    private Climate(Plan plan, Volumes volumes, Weather weather, boolean backupUsed, WatchMaker watches) {
+    private Climate(Plan plan, Basins.Volumes volumes, Weather weather, boolean backupUsed, WatchMaker watches) {
         this.plan = plan;
-        this.volumes = volumes;
         this.water = Water.of(plan);
         builder = new Network.Builder(Layout.OF_WATER_AND_HEAT, water.density(), water.specificHeat());
         Room described = plan.room();
@@ -92,25 +72,18 @@ public final class Climate {
         Body life = builder.body("life");
         Body outdoors = builder.body("outdoors");
         builder.add(new RoomEnvelope(room, outdoors, weather, roomLoss(described)));
-        wallFactor = builder.parameter(
-                "heat loss of the tanks, factor",
-                "1",
-                1,
-                0.75,
-                1.3,
-                Basis.FROM_MEMORY,
-                "films by Churchill and Chu 1975 and radiation; what stands around the tank is not described");
         supplies = new PowerSupplies(builder, room, backupUsed ? plan.backup() : null);
         surfaces = new WaterSurfaces(plan, water, builder, room, air);
         devices = new BackedDevices(plan, water, builder, supplies, room, air);
 
-        Vessels vessels = Vessels.of(plan);
-        display = vesselBody(vessels.display(), plan.display().glass(), volumes.display(), displaySolids());
-        surfaces.add(display, plan.display().cover(), surface(vessels), devices.stirrersOf(Names.DISPLAY));
-        sump = plan.sump() == null ? null : sumpBody(vessels);
-        refugium = plan.refugium() == null ? null : refugiumBody(vessels);
+        basins = new Basins(plan, water, volumes, builder);
+        display = basins.display().body();
+        basins.addWalls(builder, room);
+        addSurfaces();
+        addCirculation();
+        Body sump = sump();
         Breathing.add(plan, water, builder, life, display, volumes.display(), sump, volumes.sump());
-        devices.add(bodies());
+        devices.add(basins.bodies());
         watches.over(display).forEach(builder::watch);
         network = builder.build();
     }
@@ -125,7 +98,7 @@ public final class Climate {
 
     /** Null where there is no sump. */
     public @Nullable Body sump() {
-        return sump;
+        return basins.sump() == null ? null : basins.sump().body();
     }
 
     public Body room() {
@@ -147,12 +120,8 @@ public final class Climate {
      */
     public State start(@Unit("*") double[] parameters) {
         State state = new State(network);
-        fill(state, display, volumes.display());
-        if (sump != null) {
-            fill(state, sump, volumes.sump());
-        }
-        if (refugium != null) {
-            fill(state, refugium, volumes.refugium());
+        for (Basins.Basin basin : basins.all()) {
+            state.fill(basin.body(), basin.volume(), water.temperature(), water.salinity(), water.oxygen());
         }
         double roomTemperature = plan.room().temperature().in("degC");
         state.set(room, Stock.HEAT, room.solidHeatCapacity() * roomTemperature);
@@ -160,91 +129,36 @@ public final class Climate {
         return state;
     }
 
-    private Map<String, Body> bodies() {
-        Map<String, Body> bodies = new HashMap<>();
-        bodies.put(display.name(), display);
+    private void addSurfaces() {
+        Basins.Basin tank = basins.display();
+        surfaces.add(tank.body(), plan.display().cover(), tank.surface(), devices.stirrersOf(Names.DISPLAY));
+        Basins.Basin sump = basins.sump();
         if (sump != null) {
-            bodies.put(sump.name(), sump);
+            Cover cover = requireNonNull(plan.sump()).cover();
+            surfaces.add(sump.body(), cover, sump.surface(), devices.stirrersOf(Vessels.SUMP));
         }
+        Basins.Basin refugium = basins.refugium();
         if (refugium != null) {
-            bodies.put(refugium.name(), refugium);
+            Cover cover = requireNonNull(plan.refugium()).cover();
+            surfaces.add(
+                    refugium.body(),
+                    cover,
+                    refugium.surface(),
+                    devices.stirrersOf(plan.refugium().name()));
         }
-        return bodies;
     }
 
-    private void fill(State state, Body body, double volume) {
-        state.fill(body, volume, water.temperature(), water.salinity(), water.oxygen());
-    }
-
-    // ── bodies and their surfaces ──
-
-    private Body sumpBody(Vessels vessels) {
-        Vessels.Vessel whole = vessels.wholeSump();
-        double rock = requireNonNull(plan.sump()).sections().stream()
-                .mapToDouble(section ->
-                        section.rock() == null ? 0 : section.rock().dryMass().in("kg"))
-                .sum();
-        Body body = vesselBody(whole, plan.sump().glass(), volumes.sump(), rock);
-        surfaces.add(body, plan.sump().cover(), whole.length() * whole.width(), devices.stirrersOf(Vessels.SUMP));
+    private void addCirculation() {
+        Body sump = sump();
+        if (sump == null) {
+            return;
+        }
         Supply returnPump = supplies.of(Names.RETURN_PUMP);
-        builder.add(new Circulation(display, body, running(vessels).displayFlow(), returnPump));
-        return body;
-    }
-
-    private Body refugiumBody(Vessels vessels) {
-        Vessels.Vessel vessel = requireNonNull(vessels.refugium());
-        double solids = massOf(requireNonNull(plan.refugium()).rock())
-                + massOf(plan.refugium().sand());
-        Body body = vesselBody(vessel, plan.refugium().glass(), volumes.refugium(), solids);
-        double area = vessel.length() * vessel.width();
-        surfaces.add(body, plan.refugium().cover(), area, devices.stirrersOf(vessel.name()));
-        builder.add(new Circulation(
-                body, requireNonNull(sump), running(vessels).refugiumFlow(), supplies.of(Names.RETURN_PUMP)));
-        return body;
-    }
-
-    private RunningState running(Vessels vessels) {
-        return RunningState.of(plan, vessels, water.viscosity());
-    }
-
-    private Body vesselBody(Vessels.Vessel vessel, Glass glass, double volume, double solidsMass) {
-        Body body = builder.body(
-                vessel.name(),
-                vessel.shape(),
-                vessel.bottomHeight(),
-                solidHeatCapacity(vessel, glass, volume, solidsMass));
-        double wetted = Math.min(vessel.rimLevel(), vessel.shape().level(volume));
-        builder.add(new WallLoss(
-                body,
-                room,
-                Panes.transmittance(glass, wetted),
-                vessel.rimLength() * wetted,
-                Panes.bottomConductance(vessel),
-                wallFactor));
-        return body;
-    }
-
-    private double solidHeatCapacity(Vessels.Vessel vessel, Glass glass, double volume, double solidsMass) {
-        double all = TankHeatCapacity.of(
-                volume, water.temperature(), water.salinity(), solidsMass, Panes.mass(vessel, glass));
-        return Math.max(0, all - water.density() * water.specificHeat() * volume);
-    }
-
-    private double surface(Vessels vessels) {
-        double level = vessels.display().shape().level(volumes.display());
-        return vessels.display().shape().surface(level);
-    }
-
-    private double displaySolids() {
-        return massOf(plan.display().rock()) + massOf(plan.display().sand());
-    }
-
-    private static double massOf(@Nullable Rock rock) {
-        return rock == null ? 0 : rock.dryMass().in("kg");
-    }
-
-    private static double massOf(@Nullable Sand sand) {
-        return sand == null ? 0 : sand.dryMass().in("kg");
+        builder.add(new Circulation(display, sump, basins.running().displayFlow(), returnPump));
+        Basins.Basin refugium = basins.refugium();
+        if (refugium != null) {
+            builder.add(new Circulation(refugium.body(), sump, basins.running().refugiumFlow(), returnPump));
+        }
     }
 
     private Parameter roomLoss(Room described) {
