@@ -1,0 +1,33 @@
+package org.tidewright.twin.law.nutrient;
+
+import org.tidewright.seawater.range.Bounds;
+import org.tidewright.seawater.unit.Unit;
+
+/**
+ * What is known of a constant: its usual value between the ends that one system in twenty lies below and one in twenty
+ * above. All three in the unit written at the constant.
+ */
+public record Spread(
+        @Unit("*") double low,
+        @Unit("*") double usual,
+        @Unit("*") double high) {
+    private static final double DAY = 86_400;
+
+    public Spread {
+        Bounds.notNegative(low, "*", "low end");
+        if (!(low <= usual && usual <= high && high < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    "low " + low + ", usual " + usual + " and high " + high + " do not follow in order");
+        }
+    }
+
+    /** From numbers per day to the same per second. */
+    static Spread perDay(double low, double usual, double high) {
+        return new Spread(low, usual, high).times(1 / DAY);
+    }
+
+    /** The same constant in another unit. */
+    Spread times(double factor) {
+        return new Spread(low * factor, usual * factor, high * factor);
+    }
+}
