@@ -8,8 +8,9 @@ import org.tidewright.seawater.unit.Unit;
  * @param name as the log and the accounts of a run tell it
  * @param next when it happens next
  * @param deed what happens
+ * @param logged whether the log of a run tells it
  */
-public record Routine(String name, Next next, Watch.Deed deed) {
+public record Routine(String name, Next next, Watch.Deed deed, boolean logged) {
     /** The times of a routine. */
     @FunctionalInterface
     public interface Next {
@@ -19,6 +20,16 @@ public record Routine(String name, Next next, Watch.Deed deed) {
          */
         @Unit("s")
         double after(@Unit("s") double time, View now);
+    }
+
+    /** A routine the log tells. */
+    public Routine(String name, Next next, Watch.Deed deed) {
+        this(name, next, deed, true);
+    }
+
+    /** Times at which a rate has a corner, so that no step leads across; nothing else happens there. */
+    public static Routine quiet(String name, Next next) {
+        return new Routine(name, next, (now, switches) -> {}, false);
     }
 
     /** A time of the day, every so many days. */

@@ -198,7 +198,9 @@ public final class Run {
         for (int i = 0; i < nextTimes.length; i++) {
             if (nextTimes[i] <= time) {
                 Routine routine = network.routines().get(i);
-                log.add(new Occurrence(time, routine.name()));
+                if (routine.logged()) {
+                    log.add(new Occurrence(time, routine.name()));
+                }
                 hands.doDeed(routine.deed(), network.mechanisms().size() + i);
                 done = true;
             }

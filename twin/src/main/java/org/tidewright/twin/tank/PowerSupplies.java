@@ -1,7 +1,9 @@
 package org.tidewright.twin.tank;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Backup;
 import org.tidewright.plan.model.Names;
@@ -19,7 +21,7 @@ import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
 
-/** The plan's battery and generator as sources of power. */
+/** Where the plan's devices draw their power: the mains while there are any, else its battery and generator. */
 public final class PowerSupplies {
     /** Fuel a small petrol set burns at no load, L/h: 0.15 to 0.30; from memory. */
     private static final double GENERATOR_IDLE = 0.22e-3 / 3600;
@@ -30,13 +32,24 @@ public final class PowerSupplies {
     private final @Nullable Backup backup;
     private final @Nullable Source battery;
     private final @Nullable Source generator;
+    private final Supply.@Nullable Source mains;
+    private final Network.Builder builder;
+    private final Map<String, Setting> works = new HashMap<>();
     private double generatorLoad;
 
     /** A source with the parameter that says how much of its store can be used. */
     private record Source(Supply.Source supply, @Nullable Parameter usable, List<String> feeds) {}
 
+    /** Battery and generator alone: the mains are off. */
     PowerSupplies(Network.Builder builder, Body room, @Nullable Backup backup) {
+        this(builder, room, backup, null);
+    }
+
+    /** The mains first, if there are any; each device then has a setting that says whether it works. */
+    public PowerSupplies(Network.Builder builder, Body room, @Nullable Backup backup, Supply.@Nullable Source mains) {
+        this.builder = builder;
         this.backup = backup;
+        this.mains = mains;
         battery = backup == null || backup.battery() == null ? null : battery(builder, room, backup.battery());
         generator = backup == null || backup.generator() == null ? null : generator(builder, backup.generator());
     }
@@ -80,14 +93,27 @@ public final class PowerSupplies {
     }
 
     /** Where a device draws its power. */
-    Supply of(String device) {
+    public Supply of(String device) {
         List<Supply.Source> sources = new ArrayList<>();
+        if (mains != null) {
+            sources.add(mains);
+        }
         for (Source source : new @Nullable Source[] {battery, generator}) {
             if (source != null && source.feeds().contains(device)) {
                 sources.add(source.supply());
             }
         }
-        return sources.isEmpty() ? Supply.NONE : new Supply(sources);
+        if (sources.isEmpty()) {
+            return Supply.NONE;
+        }
+        return new Supply(
+                sources,
+                mains == null ? null : works.computeIfAbsent(device, name -> builder.setting(name + " works", 1)));
+    }
+
+    /** The settings that stop a device, by its name. */
+    public Map<String, Setting> works() {
+        return works;
     }
 
     /** Sums what the generator feeds, heaters at full power. */
@@ -125,7 +151,7 @@ public final class PowerSupplies {
     }
 
     /** Fills the stores: the battery with what can be used of it. */
-    void fill(State state, double[] parameters) {
+    public void fill(State state, double[] parameters) {
         if (battery != null && backup != null && backup.battery() != null && battery.usable() != null) {
             double energy = backup.battery().capacity().in("J");
             state.set(

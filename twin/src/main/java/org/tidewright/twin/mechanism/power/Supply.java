@@ -9,10 +9,14 @@ import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 
-/** Where one device draws its power: the first of its sources that is on. */
-public record Supply(List<Source> sources) {
+/**
+ * Where one device draws its power: the first of its sources that is on.
+ *
+ * @param works setting: 1 while the device is in order and switched on, 0 else; null where nothing can stop it
+ */
+public record Supply(List<Source> sources, @Nullable Setting works) {
     /** No source: the device stands still for as long as the mains are off. */
-    public static final Supply NONE = new Supply(List.of());
+    public static final Supply NONE = new Supply(List.of(), null);
 
     /**
      * A source of power.
@@ -49,6 +53,9 @@ public record Supply(List<Source> sources) {
     }
 
     private @Nullable Source source(View now) {
+        if (works != null && now.value(works) <= 0) {
+            return null;
+        }
         for (Source source : sources) {
             if (now.value(source.on()) > 0) {
                 return source;

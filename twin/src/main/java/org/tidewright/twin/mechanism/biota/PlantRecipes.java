@@ -1,0 +1,76 @@
+package org.tidewright.twin.mechanism.biota;
+
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Recipe;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.contract.Transfers;
+import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.nutrient.Limitation;
+
+/**
+ * What a plant takes from the water to grow by one mole of nitrogen and what it gives back: carbon dioxide, ammonium or
+ * nitrate, phosphate in; oxygen out, two more with nitrate, which it must reduce first. Ammonium is preferred.
+ */
+final class PlantRecipes {
+    /** Oxygen set free per nitrate reduced to ammonia. */
+    private static final double OXYGEN_OF_NITRATE = 2;
+
+    /** Ammonia at which half the nitrogen is taken from it: 1 µmol/L, from memory of ammonium inhibition of nitrate uptake. */
+    private static final double AMMONIA_PREFERRED = 1e-3;
+
+    private final Body water;
+    private final Recipe onAmmonia;
+    private final Recipe onNitrate;
+    private final Recipe breathing;
+    private final Recipe loss;
+
+    PlantRecipes(Composition matter, Body water, Body plant, Body waste, Body life) {
+        this.water = water;
+        onAmmonia = growth(matter, water, plant, life, Stock.AMMONIA, matter.carbon());
+        onNitrate = growth(matter, water, plant, life, Stock.NITRATE, matter.carbon() + OXYGEN_OF_NITRATE);
+        breathing = Recipe.named("breathing of plants")
+                .takes(plant, Stock.ORGANIC_CARBON, matter.carbon())
+                .gives(water, Stock.INORGANIC_CARBON, matter.carbon())
+                .moves(Stock.OXYGEN, water, life, matter.carbon())
+                .takes(plant, Stock.ORGANIC_NITROGEN, 1)
+                .gives(water, Stock.AMMONIA, 1)
+                .takes(plant, Stock.ORGANIC_PHOSPHORUS, matter.phosphorus())
+                .gives(water, Stock.PHOSPHATE, matter.phosphorus())
+                .build();
+        loss = Recipe.named("death of plants")
+                .moves(Stock.ORGANIC_CARBON, plant, waste, matter.carbon())
+                .moves(Stock.ORGANIC_NITROGEN, plant, waste, 1)
+                .moves(Stock.ORGANIC_PHOSPHORUS, plant, waste, matter.phosphorus())
+                .build();
+    }
+
+    private static Recipe growth(Composition matter, Body water, Body plant, Body life, Stock nitrogen, double oxygen) {
+        return Recipe.named("growth on " + nitrogen)
+                .takes(water, nitrogen, 1)
+                .gives(plant, Stock.ORGANIC_NITROGEN, 1)
+                .takes(water, Stock.PHOSPHATE, matter.phosphorus())
+                .gives(plant, Stock.ORGANIC_PHOSPHORUS, matter.phosphorus())
+                .takes(water, Stock.INORGANIC_CARBON, matter.carbon())
+                .gives(plant, Stock.ORGANIC_CARBON, matter.carbon())
+                .moves(Stock.OXYGEN, life, water, oxygen)
+                .build();
+    }
+
+    /** Grows by so much nitrogen. */
+    void grow(View now, Transfers out, @Unit("mol/s") double rate) {
+        double share = Limitation.monod(now.concentration(water, Stock.AMMONIA), AMMONIA_PREFERRED);
+        out.run(onAmmonia, rate * share);
+        out.run(onNitrate, rate * (1 - share));
+    }
+
+    /** Burns so much of itself. */
+    void breathe(Transfers out, @Unit("mol/s") double rate) {
+        out.run(breathing, rate);
+    }
+
+    /** Loses so much of itself to the waste. */
+    void lose(Transfers out, @Unit("mol/s") double rate) {
+        out.run(loss, rate);
+    }
+}

@@ -1,0 +1,74 @@
+package org.tidewright.twin.mechanism.light;
+
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Routine;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.View;
+import org.tidewright.twin.mechanism.power.Supply;
+
+/**
+ * A lamp with its clock: dark, an even rise, full light, an even fall.
+ *
+ * @param starts setting: time of day it begins to shine, s
+ * @param daily setting: how long it shines, s
+ * @param strength setting: share of its full light
+ * @param ramp of rise and of fall each
+ * @param full photon flux on what grows below
+ */
+public record Lamp(
+        String name,
+        Setting starts,
+        Setting daily,
+        Setting strength,
+        @Unit("s") double ramp,
+        @Unit("mol/(m^2*s)") double full,
+        Supply supply) {
+    private static final double DAY = 86_400;
+
+    /** Photon flux now. */
+    public @Unit("mol/(m^2*s)") double light(View now) {
+        return full * share(now);
+    }
+
+    /** Share of its full light and power now. */
+    public @Unit("1") double share(View now) {
+        if (!supply.isOn(now)) {
+            return 0;
+        }
+        double lasts = Math.min(DAY, now.value(daily));
+        double since = since(now.time(), now.value(starts));
+        double slope = Math.min(ramp, lasts / 2);
+        double share;
+        if (lasts <= 0 || since >= lasts) {
+            share = 0;
+        } else if (slope <= 0 || lasts >= DAY) {
+            share = 1;
+        } else {
+            share = Math.min(1, Math.min(since, lasts - since) / slope);
+        }
+        return now.value(strength) * share;
+    }
+
+    /** Stops the run wherever the light has a corner. */
+    public Routine corners() {
+        return Routine.quiet(name + " changes", (time, now) -> {
+            double lasts = Math.min(DAY, now.value(daily));
+            double slope = Math.min(ramp, lasts / 2);
+            double start = now.value(starts);
+            double next = nextAfter(time, start);
+            next = Math.min(next, nextAfter(time, start + slope));
+            next = Math.min(next, nextAfter(time, start + lasts - slope));
+            return Math.min(next, nextAfter(time, start + lasts));
+        });
+    }
+
+    private static double since(double time, double start) {
+        double since = (time - start) % DAY;
+        return since < 0 ? since + DAY : since;
+    }
+
+    private static double nextAfter(double time, double timeOfDay) {
+        double next = timeOfDay + Math.ceil((time - timeOfDay) / DAY) * DAY;
+        return next > time ? next : next + DAY;
+    }
+}

@@ -1,0 +1,139 @@
+package org.tidewright.twin.system;
+
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Room;
+import org.tidewright.seawater.heat.MoistAir;
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Basis;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.Shape;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.mechanism.air.RoomAir;
+import org.tidewright.twin.mechanism.air.Ventilation;
+import org.tidewright.twin.mechanism.heat.HouseHeating;
+import org.tidewright.twin.mechanism.heat.RoomEnvelope;
+import org.tidewright.twin.mechanism.heat.Weather;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.run.State;
+import org.tidewright.twin.tank.RunningHeat;
+
+/** The room: its fabric, which the house heats or cools, and its air, which people and windows change. */
+final class Surroundings {
+    /** Height of a room where the plan states no volume of air; common practice. */
+    private static final double USUAL_HEIGHT = 2.4;
+
+    /** Air changes of a dwelling with its windows shut, 0.3 to 1 per hour; common practice. */
+    private static final double USUAL_CHANGES = 0.5 / 3600;
+
+    /** Carbon dioxide in clean air, 2024 mean, NOAA Global Monitoring Laboratory. */
+    private static final double OUTDOORS = 423e-6;
+
+    private static final double ATMOSPHERE = 101_325;
+
+    /** The house follows its thermostat within the hour. */
+    private static final double HEATING_TIME = 1800;
+
+    /** Where the tank gives off more vapour than ventilation could carry away, some is still outdoors. */
+    private static final double DRIEST_OUTDOORS = 0.2;
+
+    private final Room described;
+    private final Body fabric;
+    private final RoomAir air;
+    private final Setting changes;
+    private final Setting temperature;
+    private final Setting heating;
+    private final double vapourWithin;
+    private final double carbonDioxideOutdoors;
+
+    Surroundings(Plan plan, Network.Builder builder, World world, Weather weather) {
+        described = plan.room();
+        double usual = described.temperature().in("degC");
+        double capacity =
+                described.floorArea().in("m^2") * described.construction().capacityPerArea();
+        fabric = builder.body("room", Shape.none(), 0, capacity);
+        Body airBody = builder.body("air of the room");
+        air = new RoomAir(airBody, fabric, volume());
+        vapourWithin = MoistAir.vapourPressure(usual, described.humidity().in("1"));
+        carbonDioxideOutdoors = OUTDOORS;
+        changes = builder.setting("air changes of the room", USUAL_CHANGES);
+        temperature = builder.setting("temperature of the room", usual);
+        heating = builder.setting("heating of the house works", 1);
+        builder.add(new RoomEnvelope(fabric, world.outdoors(), weather, heatLoss(builder)));
+        builder.add(new HouseHeating(world.house(), fabric, temperature, heating, capacity / HEATING_TIME));
+        builder.add(new Ventilation(
+                air, world.outdoors(), changes, vapourOutdoors(plan, usual), carbonDioxideOutdoors * ATMOSPHERE));
+    }
+
+    private double volume() {
+        return described.floorArea().in("m^2") * USUAL_HEIGHT;
+    }
+
+    /**
+     * The vapour outdoors that lets the room have its stated humidity with the tank in it: what the plan says is measured
+     * beside the tank.
+     */
+    private double vapourOutdoors(Plan plan, double usual) {
+        double evaporated = RunningHeat.of(plan)
+                .evaporation(
+                        plan.water().temperature().in("degC"),
+                        usual,
+                        described.humidity().in("1"));
+        double ofTank = evaporated / (air.waterFor(1, usual) * FRESH_DENSITY * USUAL_CHANGES);
+        return Math.max(DRIEST_OUTDOORS * vapourWithin, vapourWithin - ofTank);
+    }
+
+    private static final double FRESH_DENSITY = 997.05;
+
+    private Parameter heatLoss(Network.Builder builder) {
+        if (described.heatLoss() != null) {
+            double stated = described.heatLoss().in("W/K");
+            return builder.parameter(
+                    "heat loss of the room", "W/K", stated, 0.75 * stated, 1.3 * stated, Basis.YOUR_PLAN, "as stated");
+        }
+        double floor = described.floorArea().in("m^2");
+        return builder.parameter(
+                "heat loss of the room",
+                "W/K",
+                2 * floor,
+                1 * floor,
+                4 * floor,
+                Basis.COMMON_PRACTICE,
+                "1–4 W/K per square metre of floor; the plan does not say");
+    }
+
+    void fill(State state) {
+        double usual = described.temperature().in("degC");
+        state.set(fabric, Stock.HEAT, fabric.solidHeatCapacity() * usual);
+        state.set(air.air(), Stock.WATER, air.waterFor(vapourWithin, usual));
+        state.set(
+                air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideOutdoors * ATMOSPHERE, usual));
+    }
+
+    Body fabric() {
+        return fabric;
+    }
+
+    RoomAir air() {
+        return air;
+    }
+
+    Setting changes() {
+        return changes;
+    }
+
+    Setting temperature() {
+        return temperature;
+    }
+
+    Setting heating() {
+        return heating;
+    }
+
+    /** Partial pressure of carbon dioxide outdoors. */
+    @Unit("atm")
+    double carbonDioxideOutdoors() {
+        return carbonDioxideOutdoors;
+    }
+}
