@@ -4,9 +4,9 @@ import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Activated carbon that takes up dissolved organics, the yellow substance, until it is spent. Sources are weak: capacities
- * are known for dyes and for the organics of drinking water, hardly for those of an aquarium, and one carbon differs from
- * another by a factor of three.
+ * Activated carbon that takes up dissolved organics, the yellow substance, until it is spent. Sources are weak:
+ * capacities are known for dyes and for the organics of drinking water, hardly for those of an aquarium, and one carbon
+ * differs from another by a factor of three.
  */
 public final class ActivatedCarbon {
     /** Organic carbon that fills it, 10 to 100 mg/g; from memory of drinking water. */

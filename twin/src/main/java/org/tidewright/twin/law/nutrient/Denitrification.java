@@ -5,8 +5,8 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.law.gas.Q10;
 
 /**
- * Nitrate turned into nitrogen gas inside rock and sand, where oxygen is gone. The evidence is weak: a controlled study of
- * rock in coral aquaria found no significant removal of nitrate (Li et al. 2017, Acta Oceanol. Sin. 36(12), 87), and
+ * Nitrate turned into nitrogen gas inside rock and sand, where oxygen is gone. The evidence is weak: a controlled study
+ * of rock in coral aquaria found no significant removal of nitrate (Li et al. 2017, Acta Oceanol. Sin. 36(12), 87), and
  * nobody has measured a keeper's sand bed whole. The usual rates below are chosen so that a tank of 200 L with 25 kg of
  * rock and 0.5 m^2 of sand at 10 mg/L loses 1 % of its nitrate a day; none at all is within the range.
  */
@@ -47,8 +47,8 @@ public final class Denitrification {
      *
      * <pre>R = F N/(K + N) (K_O + O_ref)/(K_O + O) 2^((T - 25 degC)/10 K)</pre>
      *
-     * Oxygen counts as that of the water outside: the less there is, the more of the rock is without. F holds in well aired
-     * water, O_ref 0.2 mol/m^3; without oxygen the rate is three times as high.
+     * Oxygen counts as that of the water outside: the less there is, the more of the rock is without. F holds in well
+     * aired water, O_ref 0.2 mol/m^3; without oxygen the rate is three times as high.
      *
      * @param full F, of {@link #fullRate}
      * @param nitrate N

@@ -4,8 +4,8 @@ import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Algae adrift in the water, counted by the nitrogen in them. In most reef tanks grazers and filters clear them faster than
- * they grow; where nutrients, light and few grazers come together they bloom and take the nutrients up.
+ * Algae adrift in the water, counted by the nitrogen in them. In most reef tanks grazers and filters clear them faster
+ * than they grow; where nutrients, light and few grazers come together they bloom and take the nutrients up.
  */
 public final class MicroalgalBloom {
     /** Growth through a lit day at 25 degC with plenty of everything; from memory, below {@link #ceiling}. */
@@ -44,7 +44,9 @@ public final class MicroalgalBloom {
     @Unit("1")
     public static final double NITROGEN_TO_PHOSPHORUS = 16;
 
-    /** Dimming by the algae themselves, 1.5 m^2 per g of chlorophyll and a gram of it per mole of nitrogen; from memory. */
+    /**
+     * Dimming by the algae themselves, 1.5 m^2 per g of chlorophyll and a gram of it per mole of nitrogen; from memory.
+     */
     @Unit("m^2/mol")
     public static final double SHADING = 15;
 

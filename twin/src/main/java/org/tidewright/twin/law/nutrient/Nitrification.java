@@ -12,8 +12,8 @@ public final class Nitrification {
     public static final Spread PER_KELVIN = new Spread(1.05, 1.08, 1.10);
 
     /**
-     * Greatest rate of a mature film in seawater: 280 mg of nitrogen per m^2 and day at 24 degC, 41 % of what fresh water
-     * allows (Nijhof and Bovendeur 1990, Aquac. Eng. 9, 133-143). The low end is common practice.
+     * Greatest rate of a mature film in seawater: 280 mg of nitrogen per m^2 and day at 24 degC, 41 % of what fresh
+     * water allows (Nijhof and Bovendeur 1990, Aquac. Eng. 9, 133-143). The low end is common practice.
      */
     @Unit("mol/(m^2*s)")
     public static final Spread FILM = Spread.perDay(50, 280, 300).times(MILLIGRAM_N);
@@ -22,7 +22,9 @@ public final class Nitrification {
     @Unit("mol/(m^2*s)")
     public static final Spread SAND = FILM;
 
-    /** Ammonium that established rock took up, 0.141 mg/(kg h) of NH4+; Li et al. 2017, Acta Oceanol. Sin. 36(12), 87. */
+    /**
+     * Ammonium that established rock took up, 0.141 mg/(kg h) of NH4+; Li et al. 2017, Acta Oceanol. Sin. 36(12), 87.
+     */
     @Unit("mol/(kg*s)")
     public static final double ROCK_MEASURED = 0.141e-6 / 18.0383e-3 / 3600;
 

@@ -36,8 +36,8 @@ public final class NitrogenAlkalinity {
      *
      * @param nitrate N, rise of nitrate from food
      * @return equivalents per volume
-     * @source Middelburg, Soetaert and Hagens 2020, Rev. Geophys. 58, table 2; Wolf-Gladrow et al. 2007, Mar. Chem. 106,
-     *     287-300
+     * @source Middelburg, Soetaert and Hagens 2020, Rev. Geophys. 58, table 2; Wolf-Gladrow et al. 2007, Mar. Chem.
+     *     106, 287-300
      * @validity everywhere; phosphate and sulfate from the food, about a tenth as much, are left out
      */
     @Unit("mol/m^3")

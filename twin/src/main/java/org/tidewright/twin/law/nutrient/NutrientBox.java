@@ -4,8 +4,8 @@ import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * One nutrient in one mixed body of water with a constant load and a first-order loss, in closed form: a check on the twin
- * and a first answer without it.
+ * One nutrient in one mixed body of water with a constant load and a first-order loss, in closed form: a check on the
+ * twin and a first answer without it.
  *
  * @param load what comes in less what constant sinks take, greater or less than 0
  * @param volume of the water

@@ -4,8 +4,8 @@ import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Phosphate on iron oxide media and on rock and sand; it comes off again where the water falls below what the load stands
- * in equilibrium with.
+ * Phosphate on iron oxide media and on rock and sand; it comes off again where the water falls below what the load
+ * stands in equilibrium with.
  */
 public final class PhosphateAdsorption {
     private static final double REFERENCE_LOAD = 10e-3 / ElementMass.PHOSPHORUS; // mol/kg, of 10 mg/g

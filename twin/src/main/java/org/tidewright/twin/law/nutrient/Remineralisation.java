@@ -20,8 +20,9 @@ public final class Remineralisation {
     public static final Spread LABILE_SHARE = new Spread(0.4, 0.6, 0.8);
 
     /**
-     * Rate of phosphorus over that of carbon and nitrogen. Fish faeces leach over half their phosphorus in a day (Meyer and
-     * Schultz 1985, Limnol. Oceanogr. 30, 146), which over the usual labile rate is the high end; the rest from memory.
+     * Rate of phosphorus over that of carbon and nitrogen. Fish faeces leach over half their phosphorus in a day (Meyer
+     * and Schultz 1985, Limnol. Oceanogr. 30, 146), which over the usual labile rate is the high end; the rest from
+     * memory.
      */
     @Unit("1")
     public static final Spread PHOSPHORUS_FACTOR = new Spread(1.2, 2, 3.5);
@@ -107,8 +108,8 @@ public final class Remineralisation {
      * @return moles of oxygen per mole of carbon
      * @source balance of electrons
      * @validity everywhere
-     * @checkvalue C106 H175 O42 N16 P: 118/106, and 150/106 with the ammonia oxidised (Anderson 1995, Deep-Sea Res. I 42,
-     *     1675-1680; from memory)
+     * @checkvalue C106 H175 O42 N16 P: 118/106, and 150/106 with the ammonia oxidised (Anderson 1995, Deep-Sea Res. I
+     *     42, 1675-1680; from memory)
      */
     @Unit("1")
     public static double oxygenPerCarbon(

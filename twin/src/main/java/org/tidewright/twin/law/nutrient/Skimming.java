@@ -7,8 +7,8 @@ import org.tidewright.twin.law.gas.Bubbles;
 /** Foam fractionation: what rising bubbles carry off, what their air does to the water's gases, how much water goes. */
 public final class Skimming {
     /**
-     * Share of total organic carbon that foam can take at all: trials on tank water levelled off after 20 to 35 % (Feldman
-     * 2009 and 2010, in an aquarists' journal).
+     * Share of total organic carbon that foam can take at all: trials on tank water levelled off after 20 to 35 %
+     * (Feldman 2009 and 2010, in an aquarists' journal).
      */
     @Unit("1")
     public static final Spread SKIMMABLE = new Spread(0.20, 0.27, 0.35);

@@ -21,6 +21,20 @@ public record Spread(
         }
     }
 
+    /**
+     * From numbers in another unit.
+     *
+     * @param low low end, in the other unit
+     * @param usual in the other unit
+     * @param high high end, in the other unit
+     * @param factor what one of the other unit is
+     * @source definition
+     */
+    public static Spread of(
+            @Unit("*") double low, @Unit("*") double usual, @Unit("*") double high, @Unit("*") double factor) {
+        return new Spread(low, usual, high).times(factor);
+    }
+
     /** From numbers per day to the same per second. */
     static Spread perDay(double low, double usual, double high) {
         return new Spread(low, usual, high).times(1 / DAY);

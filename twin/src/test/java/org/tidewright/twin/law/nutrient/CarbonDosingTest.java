@@ -10,7 +10,9 @@ class CarbonDosingTest {
     private static final double CARBON_TO_NITROGEN = CarbonDosing.CARBON_TO_NITROGEN.usual();
     private static final double NITROGEN_TO_PHOSPHORUS = CarbonDosing.NITROGEN_TO_PHOSPHORUS.usual();
 
-    /** By hand: 1 mL of 5 % vinegar is 50 mg of acid, 20 mg of carbon; 8 mg go into cells with 1.6 mg N and 0.2 mg P. */
+    /**
+     * By hand: 1 mL of 5 % vinegar is 50 mg of acid, 20 mg of carbon; 8 mg go into cells with 1.6 mg N and 0.2 mg P.
+     */
     @Test
     void aMillilitreOfVinegarBindsWhatIsWorkedOut() {
         double carbon = 2 * 50e-6 / 60.052e-3; // mol
@@ -22,8 +24,8 @@ class CarbonDosingTest {
     }
 
     /**
-     * Ebeling, Timmons and Bisogni 2006, Aquaculture 257, 346: NH4+ + 1.18 C6H12O6 + HCO3- + 2.06 O2 = C5H7O2N + ..., which
-     * is a yield of 5 in 7.08 carbons. Three digits printed; from memory.
+     * Ebeling, Timmons and Bisogni 2006, Aquaculture 257, 346: NH4+ + 1.18 C6H12O6 + HCO3- + 2.06 O2 = C5H7O2N + ...,
+     * which is a yield of 5 in 7.08 carbons. Three digits printed; from memory.
      */
     @Test
     void sugarTakesTheOxygenPublished() {

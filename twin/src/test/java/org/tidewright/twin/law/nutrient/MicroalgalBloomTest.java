@@ -10,7 +10,10 @@ import org.tidewright.testkit.SeededCases;
 class MicroalgalBloomTest {
     private static final double DAY = 86_400;
 
-    /** Kremer and Nixon 1978, A coastal marine ecosystem, quoting Eppley 1972: log10 of divisions a day, 0.0275 T - 0.070. */
+    /**
+     * Kremer and Nixon 1978, A coastal marine ecosystem, quoting Eppley 1972: log10 of divisions a day, 0.0275 T -
+     * 0.070.
+     */
     @Test
     void theCeilingIsThePublishedOne() {
         for (double temperature : new double[] {10, 20, 25, 30}) {

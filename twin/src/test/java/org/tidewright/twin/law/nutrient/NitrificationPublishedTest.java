@@ -53,8 +53,8 @@ class NitrificationPublishedTest {
     }
 
     /**
-     * Nijhof and Bovendeur 1990: seawater needs a much longer start-up, in which nitrite builds up. Unseeded tanks at 25 to
-     * 27 degC: ammonia gone by day 10 to 21, nitrite peak day 12 to 30 and clear day 25 to 50 (common practice).
+     * Nijhof and Bovendeur 1990: seawater needs a much longer start-up, in which nitrite builds up. Unseeded tanks at
+     * 25 to 27 degC: ammonia gone by day 10 to 21, nitrite peak day 12 to 30 and clear day 25 to 50 (common practice).
      */
     @Test
     void anUnseededTankTakesAsLongAsTanksDo() {

@@ -8,8 +8,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * New tanks and new fish, worked through apart from this code by Euler's method with steps of 0.01 day; its numbers were
- * given to 3 %. They are of the model: what real tanks do stands in {@link NitrificationPublishedTest}.
+ * New tanks and new fish, worked through apart from this code by Euler's method with steps of 0.01 day; its numbers
+ * were given to 3 %. They are of the model: what real tanks do stands in {@link NitrificationPublishedTest}.
  */
 class NitrificationWorkedExamplesTest {
     private static final double GIVEN = 3; // per cent

@@ -7,8 +7,9 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import org.junit.jupiter.api.Test;
 
 /**
- * Worked by hand, 1 %: 200 L fed 1.0 g of pellets and 3.0 g of drained mysids a day, 20 % of the nitrogen kept by the fish,
- * 20 % of the rest skimmed, 53.6 mg/d taken by algae, a tenth of the water changed a week, 0.015 per day denitrified.
+ * Worked by hand, 1 %: 200 L fed 1.0 g of pellets and 3.0 g of drained mysids a day, 20 % of the nitrogen kept by the
+ * fish, 20 % of the rest skimmed, 53.6 mg/d taken by algae, a tenth of the water changed a week, 0.015 per day
+ * denitrified.
  */
 class NutrientBoxTest {
     private static final double DAY = 86_400;

@@ -9,7 +9,8 @@ import org.tidewright.twin.law.gas.Bubbles;
 
 class SkimmingTest {
     /**
-     * Feldman 2009 and 2010: total organic carbon of tank water falls exponentially and levels off when 20 to 35 % are gone.
+     * Feldman 2009 and 2010: total organic carbon of tank water falls exponentially and levels off when 20 to 35 % are
+     * gone.
      */
     @Test
     void organicsFallToAPlateau() {

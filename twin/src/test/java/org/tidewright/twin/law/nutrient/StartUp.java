@@ -4,9 +4,9 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 
 /**
- * A tank of a cubic metre in which ammonia is oxidised, run by the classical method of Runge and Kutta. Given and told in
- * mg/L of nitrogen and days, as the worked examples are: 26 degC unless said, pH 8.1 (NBS), S 35, oxygen 6.4 mg/L, room
- * for 4 mg/(L day).
+ * A tank of a cubic metre in which ammonia is oxidised, run by the classical method of Runge and Kutta. Given and told
+ * in mg/L of nitrogen and days, as the worked examples are: 26 degC unless said, pH 8.1 (NBS), S 35, oxygen 6.4 mg/L,
+ * room for 4 mg/(L day).
  */
 final class StartUp {
     private static final double STEP = 0.01; // day
