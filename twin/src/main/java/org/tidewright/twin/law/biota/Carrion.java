@@ -44,7 +44,7 @@ public final class Carrion {
             @Unit("1") double warmth,
             @Unit("degC") double temperature) {
         Bounds.finite(left, "mol", "amount left");
-        Bounds.positive(halfTime, "s", "half-time");
+        Bounds.within(halfTime, "s", 1, 1e10, "half-time");
         return Math.max(0, left) * Math.log(2) / halfTime * Q10.factor(warmth, temperature, REFERENCE);
     }
 }

@@ -14,7 +14,7 @@ public final class Digestion {
     private static final double HOUR = 3600;
 
     /**
-     * Farmed young fish keep 20 to 30 % of the nitrogen (Guttman et al. 2018, review); gills 0.4 to 0.7, faeces 0.1 to
+     * Farmed young fish keep 20 to 30 % of the nitrogen (Guttman 2019, review); gills 0.4 to 0.7, faeces 0.1 to
      * 0.25.
      */
     public static final Partition NITROGEN_GROWING = new Partition(0.25, 0.55, 0.15, 0.05);

@@ -176,7 +176,7 @@ public record Nitrifiers(
     @Unit("mol/s")
     public double oxidised(@Unit("mol/s") double capacity, @Unit("1") double warmth, @Unit("1") double activity) {
         Bounds.finite(capacity, "mol/s", "capacity");
-        return Math.max(0, capacity) * warmth * activity;
+        return Math.max(0, capacity) * share(warmth, activity);
     }
 
     /**
@@ -199,8 +199,8 @@ public record Nitrifiers(
             @Unit("1") double warmth,
             @Unit("1") double activity) {
         Bounds.finite(capacity, "mol/s", "capacity");
-        Bounds.positive(most, "mol/s", "greatest capacity");
-        double net = growth * warmth * activity - decay;
+        Bounds.within(most, "mol/s", 1e-20, 1e6, "greatest capacity");
+        double net = growth * share(warmth, activity) - decay;
         double present = Math.max(0, capacity);
         return net > 0 ? net * present * (1 - present / most) : net * present;
     }
@@ -275,5 +275,10 @@ public record Nitrifiers(
     @Unit("1")
     public double oxygenPerOxidised() {
         return oxygenOfOxidation - oxygenOfCells * yield;
+    }
+
+    private static double share(double warmth, double activity) {
+        Bounds.within(warmth, "1", 0, 100, "warmth");
+        return warmth * Bounds.within(activity, "1", 0, 1, "activity");
     }
 }

@@ -66,7 +66,7 @@ public record NutrientBox(
     @Unit("1/s")
     public static double waterChange(@Unit("1") double share, @Unit("s") double period) {
         Bounds.within(share, "1", 0, 0.999, "share of the water changed");
-        Bounds.positive(period, "s", "period");
+        Bounds.within(period, "s", 1, 1e10, "period");
         return -Math.log1p(-share) / period;
     }
 }

@@ -1,11 +1,13 @@
 package org.tidewright.twin.law.nutrient;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tidewright.seawater.carbonate.Ammonia;
 
 /**
  * New tanks and new fish, worked through apart from this code by Euler's method with steps of 0.01 day; its numbers
@@ -75,5 +77,23 @@ class NitrificationWorkedExamplesTest {
         assertThat(peaks[1]).isCloseTo(3.9, withinPercentage(GIVEN));
         assertThat(peaks[3]).isCloseTo(7.8, withinPercentage(GIVEN));
         assertThat(peaks[0] * StartUp.freeShare(26)).isCloseTo(0.040, withinPercentage(GIVEN));
+    }
+
+    /**
+     * The law of the worked examples by its printed table, per cent at S 35 by the NBS scale; and, for 0.50 mg/L at 25
+     * degC and 8.20 NBS or 8.07 total, 0.035 mg/L by it where others on the total scale find 0.030 to 0.031.
+     */
+    @ParameterizedTest
+    @CsvSource({"8.0, 3.65, 4.53, 5.60", "8.1, 4.56, 5.63, 6.95", "8.2, 5.67, 6.99, 8.59", "8.3, 7.03, 8.64, 10.6"})
+    void freeAmmoniaIsThatOfThePrintedTable(double ph, double at22, double at25, double at28) {
+        assertThat(100 * StartUp.freeShare(22, ph)).isCloseTo(at22, within(0.006));
+        assertThat(100 * StartUp.freeShare(25, ph)).isCloseTo(at25, within(0.006));
+        assertThat(100 * StartUp.freeShare(28, ph)).isCloseTo(at28, within(at28 > 10 ? 0.05 : 0.006));
+    }
+
+    @Test
+    void freeAmmoniaDiffersBetweenLawsAsPrinted() {
+        assertThat(0.50 * StartUp.freeShare(25, 8.20)).isCloseTo(0.0350, within(5e-5));
+        assertThat(0.50 * Ammonia.unionisedShare(25, 35, 8.07)).isBetween(0.030, 0.0313);
     }
 }

@@ -40,9 +40,13 @@ final class StartUp {
 
     /** Hampson 1977 as the US EPA's saltwater criteria of 1989 use it, the law of the worked examples. */
     static double freeShare(double temperature) {
+        return freeShare(temperature, PH);
+    }
+
+    static double freeShare(double temperature, double ph) {
         double ionicStrength = 19.9273 * SALINITY / (1000 - 1.005109 * SALINITY);
         double pk = 9.245 + 0.116 * ionicStrength + 0.0324 * (298 - (temperature + 273.15));
-        return 1 / (1 + Math.pow(10, pk - PH));
+        return 1 / (1 + Math.pow(10, pk - ph));
     }
 
     double day() {
