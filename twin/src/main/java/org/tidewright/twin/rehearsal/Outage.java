@@ -23,7 +23,7 @@ import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.Climate;
 import org.tidewright.twin.tank.Place;
-import org.tidewright.twin.tank.RunningState;
+import org.tidewright.twin.tank.RunningVolumes;
 import org.tidewright.twin.tank.Vessels;
 import org.tidewright.twin.tank.Water;
 
@@ -86,28 +86,12 @@ public final class Outage {
 
     /** The bodies' water when nothing falls back: a tank without a sump. */
     public static Basins.Volumes volumesOf(Plan plan) {
-        Vessels vessels = Vessels.of(plan);
-        RunningState running = RunningState.of(plan, vessels, Water.of(plan).viscosity());
-        return new Basins.Volumes(vessels.display().shape().volume(running.displayLevel()), 0, 0);
+        return RunningVolumes.of(plan);
     }
 
     /** The bodies' water once a power cut has settled: display with its box, sump with what ran back, refugium. */
     public static Basins.Volumes volumesAfter(PowerCut cut, PowerCut.Result settled) {
-        double display = 0;
-        double sump = 0;
-        double refugium = 0;
-        for (Map.Entry<Body, Place> entry : cut.plumbing().places().entrySet()) {
-            double volume = settled.end().get(entry.getKey(), Stock.WATER);
-            switch (entry.getValue()) {
-                case DISPLAY, OVERFLOW_BOX -> display += volume;
-                case SUMP_SECTION, HELD_BACK -> sump += volume;
-                case REFUGIUM -> refugium += volume;
-                case RESERVOIR, FLOOR -> {
-                    // Neither is part of the system's water.
-                }
-            }
-        }
-        return new Basins.Volumes(display, sump, refugium);
+        return RunningVolumes.gathered(cut.plumbing().places(), settled.end());
     }
 
     public Climate climate() {

@@ -157,6 +157,11 @@ public final class Network {
             return setting;
         }
 
+        /** Heat of a volume of water per kelvin. */
+        public @Unit("J/(m^3*K)") double heatPerVolume() {
+            return density * specificHeat;
+        }
+
         public Builder add(Mechanism mechanism) {
             mechanisms.add(mechanism);
             return this;

@@ -107,8 +107,7 @@ final class Surroundings {
         double usual = described.temperature().in("degC");
         state.set(fabric, Stock.HEAT, fabric.solidHeatCapacity() * usual);
         state.set(air.air(), Stock.WATER, air.waterFor(vapourWithin, usual));
-        state.set(
-                air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideOutdoors * ATMOSPHERE, usual));
+        state.set(air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideOutdoors * ATMOSPHERE, usual));
     }
 
     Body fabric() {

@@ -16,14 +16,7 @@ import org.tidewright.twin.contract.Declaration;
  * @param waste what the keeper takes out: old water, foam, harvest, spent media
  */
 public record World(
-        Body mains,
-        Body house,
-        Body outdoors,
-        Body oxygenInAir,
-        Body life,
-        Body people,
-        Body store,
-        Body waste) {
+        Body mains, Body house, Body outdoors, Body oxygenInAir, Body life, Body people, Body store, Body waste) {
     /** Declares them. */
     static World in(Declaration declaration) {
         return new World(

@@ -117,7 +117,7 @@ public final class PowerSupplies {
     }
 
     /** Sums what the generator feeds, heaters at full power. */
-    void generatorLoad(Plan plan) {
+    public void generatorLoad(Plan plan) {
         if (generator == null) {
             return;
         }

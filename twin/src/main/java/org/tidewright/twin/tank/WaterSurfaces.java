@@ -10,6 +10,7 @@ import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.mechanism.gas.SurfaceOxygen;
+import org.tidewright.twin.mechanism.heat.AirAbove;
 import org.tidewright.twin.mechanism.heat.CoveredSurface;
 import org.tidewright.twin.mechanism.heat.OpenSurface;
 import org.tidewright.twin.mechanism.power.Supply;
@@ -43,7 +44,7 @@ final class WaterSurfaces {
                     0.7,
                     Basis.PUBLISHED,
                     "still pools: 0.50–0.57 over 477 unoccupied hours (E3S Web Conf. 2022), 0.74 (Smith, Löf and Jones 1998)");
-            builder.add(new OpenSurface(body, room, air, area, airVapourPressure, activity));
+            builder.add(new OpenSurface(body, room, AirAbove.shutIn(air, room, airVapourPressure), area, activity));
         } else {
             builder.add(new CoveredSurface(body, room, area));
         }

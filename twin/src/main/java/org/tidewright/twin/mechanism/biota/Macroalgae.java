@@ -1,5 +1,6 @@
 package org.tidewright.twin.mechanism.biota;
 
+import java.util.List;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
@@ -11,17 +12,19 @@ import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.biota.MacroalgaeGrowth;
 import org.tidewright.twin.mechanism.light.Lamp;
 
-/** Macroalgae kept under a lamp: they grow on light, nitrogen and phosphorus until the mat shades itself, and breathe. */
+/** Macroalgae kept under lamps: they grow on light, nitrogen and phosphorus until the mat shades itself, and breathe. */
 public final class Macroalgae implements Mechanism {
     /** Their tissue at its usual composition, per nitrogen. */
     public static final Composition TISSUE = new Composition(
             MacroalgaeGrowth.CARBON.usual() / MacroalgaeGrowth.NITROGEN.usual(),
             MacroalgaeGrowth.PHOSPHORUS.usual() / MacroalgaeGrowth.NITROGEN.usual());
 
+    private static final double LIT_SHARE_OF_MEASUREMENTS = 0.5;
+
     private final String name;
     private final Body water;
     private final Body algae;
-    private final Lamp lamp;
+    private final List<Lamp> lamps;
     private final Setting litArea;
     private final Parameter growth;
     private final Parameter loss;
@@ -43,7 +46,7 @@ public final class Macroalgae implements Mechanism {
             Body algae,
             Body waste,
             Body life,
-            Lamp lamp,
+            List<Lamp> lamps,
             Setting litArea,
             Parameter growth,
             Parameter loss,
@@ -51,7 +54,7 @@ public final class Macroalgae implements Mechanism {
         this.name = name;
         this.water = water;
         this.algae = algae;
-        this.lamp = lamp;
+        this.lamps = List.copyOf(lamps);
         this.litArea = litArea;
         this.growth = growth;
         this.loss = loss;
@@ -76,7 +79,10 @@ public final class Macroalgae implements Mechanism {
         double lost = perDry * MacroalgaeGrowth.lost(dry, now.value(loss), temperature);
         recipes.breathe(out, lost / 2);
         recipes.lose(out, lost / 2);
-        double light = lamp.light(now);
+        double light = 0;
+        for (Lamp lamp : lamps) {
+            light += lamp.light(now);
+        }
         double area = now.value(litArea);
         if (light > 0 && area > 0) {
             double allowed = MacroalgaeGrowth.warmth(temperature, MacroalgaeGrowth.BEST_TEMPERATURE)
@@ -91,8 +97,6 @@ public final class Macroalgae implements Mechanism {
             recipes.grow(now, out, perDry * MacroalgaeGrowth.made(dry, greatest, whileLit, allowed));
         }
     }
-
-    private static final double LIT_SHARE_OF_MEASUREMENTS = 0.5;
 
     /** Nitrogen of a stand of this dry mass. */
     public static @Unit("mol") double nitrogenOf(@Unit("kg") double dryMass) {

@@ -1,7 +1,6 @@
 package org.tidewright.twin.mechanism.heat;
 
 import org.tidewright.seawater.heat.LatentHeat;
-import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.heat.VapourPressure;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
@@ -19,35 +18,30 @@ import org.tidewright.twin.law.heat.SurfaceConvection;
  *
  * @param water the body
  * @param room the room's fabric, which the surface warms
- * @param air the vapour goes there
+ * @param air over it
  * @param area of the surface
- * @param airVapourPressure in the room when the run begins; in a closed room the moisture stays, so the pressure does
- *     until the room grows so cold that its air can hold no more
  * @param activity Fa, how restless the surface is
  */
 public record OpenSurface(
-        Body water,
-        Body room,
-        Body air,
-        @Unit("m^2") double area,
-        @Unit("Pa") double airVapourPressure,
-        Parameter activity)
-        implements Mechanism {
-    private static final double STILL_AIR = 0;
+        Body water, Body room, AirAbove air, @Unit("m^2") double area, Parameter activity) implements Mechanism {
+    @Override
+    public String name() {
+        return "evaporation";
+    }
 
     @Override
     public void act(View now, Transfers out) {
         double waterTemperature = now.temperature(water);
         double roomTemperature = now.temperature(room);
         double atWater = VapourPressure.ofSeawater(waterTemperature, now.salinity(water));
-        double inAir = Math.min(airVapourPressure, MoistAir.vapourPressure(roomTemperature, 1));
+        double inAir = air.vapourPressure(now);
         double latent = LatentHeat.ofEvaporation(waterTemperature);
-        double evaporation = CarrierEvaporation.massFlux(now.value(activity), STILL_AIR, atWater, inAir, latent);
+        double evaporation = CarrierEvaporation.massFlux(now.value(activity), air.speed(now), atWater, inAir, latent);
         double convection =
                 SurfaceConvection.heatFlux(evaporation * latent, waterTemperature, roomTemperature, atWater, inAir);
         double radiation = Radiation.film(Radiation.EMISSIVITY_OF_WATER, waterTemperature, roomTemperature)
                 * (waterTemperature - roomTemperature);
-        out.vapour(water, air, area * evaporation, latent);
+        out.vapour(water, air.body(), area * evaporation, latent);
         out.heat(water, room, area * (convection + radiation));
     }
 }

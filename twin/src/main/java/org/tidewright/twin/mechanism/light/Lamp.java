@@ -37,16 +37,23 @@ public record Lamp(
         }
         double lasts = Math.min(DAY, now.value(daily));
         double since = since(now.time(), now.value(starts));
+        return now.value(strength) * shape(since, lasts);
+    }
+
+    private double shape(double since, double lasts) {
         double slope = Math.min(ramp, lasts / 2);
-        double share;
         if (lasts <= 0 || since >= lasts) {
-            share = 0;
+            return 0;
         } else if (slope <= 0 || lasts >= DAY) {
-            share = 1;
-        } else {
-            share = Math.min(1, Math.min(since, lasts - since) / slope);
+            return 1;
         }
-        return now.value(strength) * share;
+        return Math.min(1, Math.min(since, lasts - since) / slope);
+    }
+
+    /** Photon flux at a time of day by the clock the lamp begins with, its power on. */
+    public @Unit("mol/(m^2*s)") double fullLightAt(@Unit("s") double timeOfDay) {
+        double lasts = Math.min(DAY, daily.initial());
+        return full * strength.initial() * shape(since(timeOfDay, starts.initial()), lasts);
     }
 
     /** Stops the run wherever the light has a corner. */

@@ -1,0 +1,116 @@
+package org.tidewright.twin.system;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.tidewright.plan.model.Algae;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Sump;
+import org.tidewright.twin.contract.Basis;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Routine;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.contract.Transfers;
+import org.tidewright.twin.law.biota.MacroalgaeGrowth;
+import org.tidewright.twin.mechanism.biota.Macroalgae;
+import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.run.State;
+import org.tidewright.twin.tank.Basins;
+
+/** Macroalgae grown for harvest, in the refugium or under a lamp over a section of the sump. */
+final class AlgaeBeds {
+    private static final double DAY = 86_400;
+
+    private final Network.Builder builder;
+    private final Doubt doubt;
+    private final World world;
+    private final Pools pools;
+    private final Map<Body, Algae> beds = new LinkedHashMap<>();
+
+    AlgaeBeds(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, Lamps lamps) {
+        this.builder = builder;
+        this.doubt = new Doubt(builder);
+        this.world = world;
+        this.pools = pools;
+        if (plan.refugium() != null && plan.refugium().algae() != null) {
+            bed(plan.refugium().name(), plan.refugium().algae(), requireNonNull(basins.refugium()).body(), lamps);
+        }
+        if (plan.sump() != null) {
+            for (Sump.Section section : plan.sump().sections()) {
+                if (section.algae() != null) {
+                    bed(section.name(), section.algae(), requireNonNull(basins.sump()).body(), lamps);
+                }
+            }
+        }
+    }
+
+    private void bed(String place, Algae described, Body water, Lamps lamps) {
+        List<Lamp> over = lamps.over(place);
+        Body algae = builder.body("algae in the " + place);
+        beds.put(algae, described);
+        Setting litArea = builder.setting("lit area of the " + place, described.litArea().in("m^2"));
+        Parameter growth = doubt.of(
+                "algae in the " + place + ", growth",
+                "1/s",
+                MacroalgaeGrowth.GROWTH,
+                Basis.PUBLISHED,
+                "0.11–0.13 a day on nitrogen pulses (Menéndez 2005)");
+        Parameter loss = doubt.of(
+                "algae in the " + place + ", loss", "1/s", MacroalgaeGrowth.LOSS, Basis.FROM_MEMORY, "0.01–0.04 a day");
+        Parameter saturation = doubt.of(
+                "algae in the " + place + ", light saturation",
+                "mol/(m^2*s)",
+                MacroalgaeGrowth.LIGHT_SATURATION,
+                Basis.FROM_MEMORY,
+                "80–120 µmol/m²/s");
+        builder.add(new Macroalgae(
+                "algae in the " + place,
+                water,
+                algae,
+                pools.ground(),
+                world.life(),
+                over,
+                litArea,
+                growth,
+                loss,
+                saturation));
+        if (described.harvestedEvery() != null) {
+            harvest(place, described, algae);
+        }
+    }
+
+    private void harvest(String place, Algae described, Body algae) {
+        double left = described.leftStanding() == null
+                ? nitrogenOf(described) / 2
+                : Macroalgae.nitrogenOf(described.leftStanding().in("kg") * MacroalgaeGrowth.DRY.usual());
+        int days = (int) Math.max(1, Math.round(requireNonNull(described.harvestedEvery()).in("s") / DAY));
+        builder.add(new Routine("harvest in the " + place, Routine.daily(DAY / 2, days), (now, switches) -> {
+            double standing = now.stock(algae, Stock.ORGANIC_NITROGEN);
+            double share = standing > left ? 1 - left / standing : 0;
+            Transfers out = switches.atOnce();
+            for (Stock stock : new Stock[] {
+                Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS
+            }) {
+                out.move(stock, algae, world.waste(), share * now.stock(algae, stock));
+            }
+        }));
+    }
+
+    private static double nitrogenOf(Algae described) {
+        return Macroalgae.nitrogenOf(described.wetMass().in("kg") * MacroalgaeGrowth.DRY.usual());
+    }
+
+    void fill(State state) {
+        beds.forEach((body, described) -> {
+            double nitrogen = nitrogenOf(described);
+            state.set(body, Stock.ORGANIC_NITROGEN, nitrogen);
+            state.set(body, Stock.ORGANIC_CARBON, nitrogen * Macroalgae.TISSUE.carbon());
+            state.set(body, Stock.ORGANIC_PHOSPHORUS, nitrogen * Macroalgae.TISSUE.phosphorus());
+        });
+    }
+}

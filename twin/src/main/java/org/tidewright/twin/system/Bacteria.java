@@ -1,0 +1,210 @@
+package org.tidewright.twin.system;
+
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Sand;
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Basis;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.law.nutrient.Denitrification;
+import org.tidewright.twin.law.nutrient.Nitrifiers;
+import org.tidewright.twin.law.nutrient.PhosphateAdsorption;
+import org.tidewright.twin.law.nutrient.Remineralisation;
+import org.tidewright.twin.mechanism.nutrient.Decay;
+import org.tidewright.twin.mechanism.nutrient.Nitrification;
+import org.tidewright.twin.mechanism.nutrient.RockPhosphate;
+import org.tidewright.twin.mechanism.nutrient.Settling;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.tank.Basins;
+
+/** Bacteria and the ground they live on: decay, nitrification, denitrification, phosphate held by rock. */
+final class Bacteria {
+    private static final double DAY = 86_400;
+
+    /** Rock of one kilogram gives the filter medium of a sump or box its share too: counted with the rock. */
+    private final Parameter greatestCapacity;
+
+    private final Parameter perKelvin;
+
+    Bacteria(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins) {
+        Doubt doubt = new Doubt(builder);
+        Body display = basins.display().body();
+        double rock = basins.all().stream().mapToDouble(Basins.Basin::solids).sum() - sandMass(plan);
+        double sandBed = plan.display().sand() == null
+                ? 0
+                : plan.display().length().in("m") * plan.display().width().in("m");
+        greatestCapacity = greatestCapacity(builder, rock, sandBed, basins);
+        perKelvin = doubt.of(
+                "nitrification, factor per kelvin",
+                "1",
+                org.tidewright.twin.law.nutrient.Nitrification.PER_KELVIN,
+                Basis.FROM_MEMORY,
+                "form as in activated sludge models");
+        nitrification(builder, doubt, world, pools, display);
+        decay(builder, doubt, world, pools, basins);
+        denitrification(builder, world, pools, display, rock, sandBed);
+        builder.add(new RockPhosphate(
+                display,
+                pools.rockPhosphate(),
+                doubt.of(
+                        "phosphate on rock and sand, ratio to that in the water",
+                        "1",
+                        PhosphateAdsorption.RESERVOIR_RATIO,
+                        Basis.FROM_MEMORY,
+                        "apparent capacity 5–50 times what is dissolved; weak"),
+                doubt.of(
+                        "phosphate on rock and sand, rate of exchange",
+                        "1/s",
+                        PhosphateAdsorption.RESERVOIR_EXCHANGE,
+                        Basis.FROM_MEMORY,
+                        "0.02–0.1 a day; weak")));
+    }
+
+    private static double sandMass(Plan plan) {
+        double sum = sandMass(plan.display().sand());
+        return plan.refugium() == null ? sum : sum + sandMass(plan.refugium().sand());
+    }
+
+    private static double sandMass(@org.jspecify.annotations.Nullable Sand sand) {
+        return sand == null ? 0 : sand.dryMass().in("kg");
+    }
+
+    private static Parameter greatestCapacity(Network.Builder builder, double rock, double sandBed, Basins basins) {
+        // Panes and pipes carry a film too; a quarter of a square metre at least keeps a bare tank from having none.
+        double film = Math.max(
+                0.25,
+                basins.all().stream()
+                        .mapToDouble(basin -> basin.vessel().rimLength()
+                                * basin.vessel().shape().level(basin.volume()))
+                        .sum());
+        double[] ends = new double[3];
+        for (int i = 0; i < ends.length; i++) {
+            double perRock = at(i, org.tidewright.twin.law.nutrient.Nitrification.ROCK);
+            double perFilm = at(i, org.tidewright.twin.law.nutrient.Nitrification.FILM);
+            ends[i] = org.tidewright.twin.law.nutrient.Nitrification.greatestCapacity(
+                    Math.max(0, rock), perRock, sandBed, perFilm, film, perFilm);
+        }
+        return builder.parameter(
+                "nitrification, the most the surfaces can carry",
+                "mol/s",
+                ends[1],
+                ends[0],
+                ends[2],
+                Basis.PUBLISHED,
+                "rock: Li et al. 2017; films: Nijhof and Bovendeur 1990; the areas are those of rock, sand and panes");
+    }
+
+    private static double at(int end, org.tidewright.twin.law.nutrient.Spread spread) {
+        return end == 0 ? spread.low() : end == 1 ? spread.usual() : spread.high();
+    }
+
+    private void nitrification(Network.Builder builder, Doubt doubt, World world, Pools pools, Body display) {
+        String grown = "usual 0.5 and 0.38 a day attached; pure cultures 0.86 and 1.5 (Helder and De Vries 1983)";
+        for (Nitrification.Step step : Nitrification.Step.values()) {
+            boolean first = step == Nitrification.Step.AMMONIA;
+            String who = first ? "ammonia oxidisers" : "nitrite oxidisers";
+            Parameter growth = doubt.factor(
+                    who + ", growth, factor",
+                    first ? Nitrifiers.AMMONIA_OXIDISER_GROWTH : Nitrifiers.NITRITE_OXIDISER_GROWTH,
+                    Basis.FROM_MEMORY,
+                    grown);
+            // Affinity is the inverse of the half-saturation, so its ends change places.
+            org.tidewright.twin.law.nutrient.Spread half =
+                    first ? Nitrifiers.AMMONIA_HALF_SATURATION : Nitrifiers.NITRITE_HALF_SATURATION;
+            Parameter affinity = builder.parameter(
+                    who + ", affinity, factor",
+                    "1",
+                    1,
+                    half.usual() / half.high(),
+                    half.usual() / half.low(),
+                    Basis.PUBLISHED,
+                    "half-saturations from archaea (Martens-Habbena et al. 2009) to cultures (Helder and De Vries 1983)");
+            Body cells = first ? pools.ammoniaOxidisers() : pools.nitriteOxidisers();
+            builder.add(new Nitrification(
+                    step,
+                    new Nitrification.Place(display, cells, pools.ground(), world.life()),
+                    growth,
+                    affinity,
+                    greatestCapacity,
+                    perKelvin));
+        }
+    }
+
+    private static void decay(Network.Builder builder, Doubt doubt, World world, Pools pools, Basins basins) {
+        Parameter soon = doubt.of(
+                "decay of suspended waste",
+                "1/s",
+                Remineralisation.LABILE,
+                Basis.FROM_MEMORY,
+                "0.1–0.3 a day at 25 °C");
+        Parameter slow = doubt.of(
+                "decay of waste on the ground", "1/s", Remineralisation.SLOW, Basis.FROM_MEMORY, "0.01–0.03 a day");
+        Parameter phosphorus = doubt.of(
+                "decay, how much faster phosphorus goes",
+                "1",
+                Remineralisation.PHOSPHORUS_FACTOR,
+                Basis.PUBLISHED,
+                "faeces leach half their phosphorus in a day (Meyer and Schultz 1985)");
+        Parameter settles = builder.parameter(
+                "settling of suspended waste",
+                "1/s",
+                0.1 / DAY,
+                0.02 / DAY,
+                0.4 / DAY,
+                Basis.FROM_MEMORY,
+                "a stirred tank keeps most of it afloat until it rots; an estimate");
+        for (Basins.Basin basin : basins.all()) {
+            Body water = basin.body();
+            builder.add(new Decay("decay of suspended waste", water, water, world.life(), soon, phosphorus, 1));
+            builder.add(new Settling(water, pools.ground(), settles));
+        }
+        builder.add(new Decay(
+                "decay of waste on the ground",
+                pools.ground(),
+                basins.display().body(),
+                world.life(),
+                slow,
+                phosphorus,
+                0));
+    }
+
+    private static void denitrification(
+            Network.Builder builder, World world, Pools pools, Body display, double rock, double sandBed) {
+        double low = Denitrification.fullRate(
+                Math.max(0, rock), Denitrification.ROCK.low(), sandBed, Denitrification.SAND.low());
+        double usual = Denitrification.fullRate(
+                Math.max(0, rock), Denitrification.ROCK.usual(), sandBed, Denitrification.SAND.usual());
+        double high = Denitrification.fullRate(
+                Math.max(0, rock), Denitrification.ROCK.high(), sandBed, Denitrification.SAND.high());
+        Parameter full = builder.parameter(
+                "denitrification with plenty of nitrate",
+                "mol/s",
+                usual,
+                low,
+                high,
+                Basis.FROM_MEMORY,
+                "reef surfaces 0.05–1 mmol/m² a day; a controlled study found none (Li et al. 2017); weak");
+        Parameter half = builder.parameter(
+                "denitrification, half-saturation",
+                "mol/m^3",
+                Denitrification.HALF_SATURATION.usual(),
+                Denitrification.HALF_SATURATION.low(),
+                Denitrification.HALF_SATURATION.high(),
+                Basis.FROM_MEMORY,
+                "sand alone is satisfied above 0.018 mol/m³ (Cook, Kessler and Eyre 2016)");
+        builder.add(new org.tidewright.twin.mechanism.nutrient.Denitrification(
+                display, pools.ground(), world.outdoors(), full, half));
+    }
+
+    /** What the surfaces can come to oxidise, mol/s at 25 °C. */
+    Parameter greatestCapacity() {
+        return greatestCapacity;
+    }
+
+    /** Factor of warmth of both steps at a temperature, usual value. */
+    @Unit("1")
+    static double usualWarmth(@Unit("degC") double temperature) {
+        return org.tidewright.twin.law.nutrient.Nitrification.warmth(
+                temperature, org.tidewright.twin.law.nutrient.Nitrification.PER_KELVIN.usual());
+    }
+}

@@ -1,0 +1,152 @@
+package org.tidewright.twin.system;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tidewright.plan.model.AirPump;
+import org.tidewright.plan.model.CirculationPump;
+import org.tidewright.plan.model.Gear;
+import org.tidewright.plan.model.Heater;
+import org.tidewright.plan.model.Names;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.twin.contract.Basis;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.law.gas.WeirAeration;
+import org.tidewright.twin.mechanism.air.AirOver;
+import org.tidewright.twin.mechanism.gas.BubbleGases;
+import org.tidewright.twin.mechanism.gas.FallGases;
+import org.tidewright.twin.mechanism.heat.AirAbove;
+import org.tidewright.twin.mechanism.heat.DeviceHeat;
+import org.tidewright.twin.mechanism.heat.HeldHeater;
+import org.tidewright.twin.mechanism.power.Supply;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.tank.Basins;
+import org.tidewright.twin.tank.PowerSupplies;
+import org.tidewright.twin.tank.Vessels;
+
+/** Pumps, heaters, air stones and what else draws power, with the heat they leave and the gases they exchange. */
+final class Devices {
+    /** Band of a thermostat where the plan does not say; common practice. */
+    private static final double USUAL_BAND = 0.3;
+
+    private final Plan plan;
+    private final Network.Builder builder;
+    private final World world;
+    private final PowerSupplies supplies;
+    private final Basins basins;
+    private final Surroundings room;
+
+    Devices(
+            Plan plan,
+            Network.Builder builder,
+            World world,
+            PowerSupplies supplies,
+            Basins basins,
+            Surroundings room) {
+        this.plan = plan;
+        this.builder = builder;
+        this.world = world;
+        this.supplies = supplies;
+        this.basins = basins;
+        this.room = room;
+        plan.heaters().forEach(this::heater);
+        for (CirculationPump pump : plan.circulationPumps()) {
+            submerged(pump.standsIn(), pump.power().in("W"), supplies.of(pump.name()));
+        }
+        for (Gear gear : plan.gear()) {
+            if (gear.power() != null) {
+                submerged(gear.standsIn(), gear.power().in("W"), supplies.of(gear.name()));
+            }
+        }
+        plan.airPumps().forEach(this::airPump);
+        returnPump();
+        supplies.generatorLoad(plan);
+    }
+
+    private void submerged(String place, double power, Supply supply) {
+        builder.add(new DeviceHeat(basins.holding(place, plan), room.fabric(), power, 1, supply));
+    }
+
+    private void heater(Heater heater) {
+        builder.add(new HeldHeater(
+                heater.name(),
+                basins.holding(heater.standsIn(), plan),
+                room.fabric(),
+                heater.power().in("W"),
+                heater.setpoint().in("degC"),
+                heater.band() == null ? USUAL_BAND : heater.band().in("K"),
+                supplies.of(heater.name())));
+    }
+
+    private void airPump(AirPump pump) {
+        Parameter efficiency = builder.parameter(
+                "oxygen off the bubbles of the " + pump.name(),
+                "1/m",
+                0.04,
+                0.02,
+                0.06,
+                Basis.FROM_MEMORY,
+                "2–4 % per metre of depth off coarse stones, 4–8 % off fine ones");
+        Body water = basins.holding(pump.standsIn(), plan);
+        Supply supply = supplies.of(pump.name());
+        builder.add(new BubbleGases(
+                water,
+                world.oxygenInAir(),
+                AirOver.of(room.air()),
+                pump.airFlow().in("m^3/s"),
+                pump.depth().in("m"),
+                efficiency,
+                supply));
+        builder.add(new DeviceHeat(water, room.fabric(), pump.power().in("W"), 0, supply));
+    }
+
+    private void returnPump() {
+        if (plan.returnLine() == null || plan.overflow() == null) {
+            return;
+        }
+        Supply supply = supplies.of(Names.RETURN_PUMP);
+        submerged(Vessels.SUMP, plan.returnLine().pump().power().in("W"), supply);
+        double box = plan.overflow().box().bottom() == null
+                ? 0
+                : plan.overflow().box().bottom().in("m");
+        double fall = Math.max(0, basins.running().displayLevel() - box - basins.running().boxLevel());
+        Parameter form = builder.parameter(
+                "gases at the overflow, form of the fall",
+                "1",
+                WeirAeration.ALONG_A_WALL,
+                0.3,
+                1,
+                Basis.FROM_MEMORY,
+                "a free fall 1, along a wall 0.6–0.8");
+        builder.add(new FallGases(
+                basins.display().body(),
+                world.oxygenInAir(),
+                AirOver.of(room.air()),
+                basins.running().displayFlow(),
+                fall,
+                form,
+                supply));
+    }
+
+    /** Pumps whose running moves a vessel's surface; the return pump moves all that it feeds. */
+    List<Supply> stirrersOf(String place) {
+        List<Supply> stirrers = new ArrayList<>();
+        for (CirculationPump pump : plan.circulationPumps()) {
+            if (nameOf(pump.standsIn()).equals(place)) {
+                stirrers.add(supplies.of(pump.name()));
+            }
+        }
+        if (plan.hasSump()) {
+            stirrers.add(supplies.of(Names.RETURN_PUMP));
+        }
+        return stirrers;
+    }
+
+    AirAbove.Breeze breezeOver(String place) {
+        return AirAbove.Breeze.NONE;
+    }
+
+    private String nameOf(String place) {
+        return Names.sections(plan).contains(place) ? Vessels.SUMP : place;
+    }
+}

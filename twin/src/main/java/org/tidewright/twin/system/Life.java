@@ -1,0 +1,250 @@
+package org.tidewright.twin.system;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.plan.model.Inhabitants;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Basis;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.law.biota.Carrion;
+import org.tidewright.twin.law.biota.Digestion;
+import org.tidewright.twin.law.gas.FishRespiration;
+import org.tidewright.twin.law.gas.ReefRespiration;
+import org.tidewright.twin.law.nutrient.Limitation;
+import org.tidewright.twin.law.nutrient.MicroalgalBloom;
+import org.tidewright.twin.law.nutrient.Remineralisation;
+import org.tidewright.twin.mechanism.biota.CarrionDecay;
+import org.tidewright.twin.mechanism.biota.Fish;
+import org.tidewright.twin.mechanism.biota.FreeAlgae;
+import org.tidewright.twin.mechanism.biota.LitCommunity;
+import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.tank.Basins;
+
+/** What lives in the display: its fish, its corals, the turf on rock and sand, algae nobody planted, and the dead. */
+final class Life {
+    private static final double DAY = 86_400;
+    private static final double REFERENCE = 25;
+
+    /** Clear tank water, 0.1 to 0.6 per metre; from memory. */
+    private static final double ATTENUATION = 0.25;
+
+    /** Gross production over breathing of a whole day of healthy corals, 1 to 1.5; from memory. */
+    private static final double CORAL_DAY = 1.2;
+
+    /** The turf makes what it burns. */
+    private static final double TURF_DAY = 1.0;
+
+    /** Days a community lives on its reserve before it must burn less. */
+    private static final double RESERVE = 2 * DAY;
+
+    private final Network.Builder builder;
+    private final Doubt doubt;
+    private final World world;
+    private final Pools pools;
+    private final Body water;
+    private final List<Lamp> lamps;
+    private final Setting fish;
+    private final Setting corals;
+
+    Life(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, List<Lamp> lamps) {
+        this.builder = builder;
+        this.doubt = new Doubt(builder);
+        this.world = world;
+        this.pools = pools;
+        this.lamps = lamps;
+        water = basins.display().body();
+        fish = builder.setting("fish", 1);
+        corals = builder.setting("corals", 1);
+        if (plan.inhabitants() != null) {
+            shoal(plan.inhabitants());
+            coralCommunity(plan.inhabitants());
+        }
+        turf(plan);
+        freeAlgae(basins.display());
+        builder.add(new CarrionDecay(
+                pools.carrion(),
+                water,
+                doubt.of(
+                        "dead animals, half-time of falling apart",
+                        "s",
+                        Carrion.HALF_TIME,
+                        Basis.FROM_MEMORY,
+                        "0.8–5 days at 25 °C")));
+    }
+
+    private void shoal(Inhabitants inhabitants) {
+        double mass = massOfFish(inhabitants);
+        if (mass <= 0) {
+            return;
+        }
+        double resting = inhabitants.fish().stream()
+                .mapToDouble(each ->
+                        each.count() * FishRespiration.resting(each.mass().in("kg"), REFERENCE))
+                .sum();
+        Fish.Doubts doubts = new Fish.Doubts(
+                doubt.of(
+                        "fish, rate of stomach and gut",
+                        "1/s",
+                        Digestion.STAGE,
+                        Basis.PUBLISHED,
+                        "excretion peaks 3–6 h after a meal: Porter et al. 1987, Lee et al. 2015"),
+                builder.parameter(
+                        "fish, breath below which they burn themselves, factor on resting",
+                        "1",
+                        1.2,
+                        1.0,
+                        1.5,
+                        Basis.FROM_MEMORY,
+                        "resting rates: Clarke and Johnston 1999"),
+                doubt.of(
+                        "fish, ammonia's share of excreted nitrogen",
+                        "1",
+                        Digestion.AMMONIA_SHARE,
+                        Basis.PUBLISHED,
+                        "over 0.85 in croaker (Cai et al. 2016), half in sea bream (Porter et al. 1987)"),
+                doubt.of(
+                        "fish, share of droppings that rots soon",
+                        "1",
+                        Remineralisation.LABILE_SHARE,
+                        Basis.FROM_MEMORY,
+                        "60 : 40"));
+        Fish.Places places = new Fish.Places(
+                water, pools.stomach(), pools.gut(), pools.reserve(), pools.fish(), pools.ground(), world.life());
+        Fish.Diet diet = new Fish.Diet(Digestion.CARBON_ADULT, Digestion.NITROGEN_ADULT, Digestion.PHOSPHORUS_ADULT);
+        builder.add(new Fish(places, diet, new Fish.Shoal(resting, mass, fish), doubts));
+    }
+
+    private void coralCommunity(Inhabitants inhabitants) {
+        double tissue = inhabitants.coralTissue() == null
+                ? 0
+                : inhabitants.coralTissue().in("m^2");
+        if (tissue > 0) {
+            Parameter breathing = builder.parameter(
+                    "corals, breathing in the dark",
+                    "mol/s",
+                    tissue * ReefRespiration.CORAL,
+                    0.5 * tissue * ReefRespiration.CORAL,
+                    2.5 * tissue * ReefRespiration.CORAL,
+                    Basis.FROM_MEMORY,
+                    "0.6 µmol/cm²/h of tissue, 0.3–1.5");
+            community("corals", pools.corals(), breathing, CORAL_DAY, corals);
+        }
+    }
+
+    private void turf(Plan plan) {
+        double rock = plan.display().rock() == null
+                ? 0
+                : plan.display().rock().dryMass().in("kg");
+        double bed = plan.display().sand() == null
+                ? 0
+                : plan.display().length().in("m") * plan.display().width().in("m");
+        double rate = rock * ReefRespiration.ROCK + bed * ReefRespiration.SAND;
+        if (rate > 0) {
+            Parameter breathing = builder.parameter(
+                    "turf on rock and sand, breathing in the dark",
+                    "mol/s",
+                    rate,
+                    0.5 * rate,
+                    2 * rate,
+                    Basis.FROM_MEMORY,
+                    "rock 0.6 mg/kg/h, 0.3–1.5; sand 40 mmol/m² a day, 20–80");
+            community("turf on rock and sand", pools.turf(), breathing, TURF_DAY, builder.setting("turf", 1));
+        }
+    }
+
+    private void community(String name, Body reserve, Parameter breathing, double ofDay, Setting extent) {
+        Parameter saturation = builder.parameter(
+                name + ", light at which production bends over",
+                "mol/(m^2*s)",
+                150e-6,
+                80e-6,
+                300e-6,
+                Basis.FROM_MEMORY,
+                "corals of moderate depth 100–300 µmol/m²/s");
+        double lit = litShare(saturation.usual());
+        double usual = lit > 0 ? ofDay * breathing.usual() / lit : 0;
+        Parameter production = builder.parameter(
+                name + ", production in plenty of light",
+                "mol/s",
+                usual,
+                0.8 * usual,
+                1.25 * usual,
+                Basis.FROM_MEMORY,
+                "so that a day of the plan's light makes " + ofDay + " times what is burnt");
+        Parameter shedding = builder.parameter(
+                name + ", share of reserves shed as mucus",
+                "1/s",
+                0.1 / DAY,
+                0.05 / DAY,
+                0.3 / DAY,
+                Basis.FROM_MEMORY,
+                "corals shed a tenth to a half of what they make");
+        builder.add(new LitCommunity(
+                name,
+                new LitCommunity.Places(water, reserve, world.life()),
+                new LitCommunity.Rates(breathing, production, saturation, shedding, breathing.usual() * RESERVE / 4),
+                lamps,
+                extent));
+    }
+
+    /** Mean over the day of how far the lamps let production go, 0 to 1. */
+    private double litShare(double saturation) {
+        double sum = 0;
+        int parts = 288;
+        for (int i = 0; i < parts; i++) {
+            double light = 0;
+            for (Lamp lamp : lamps) {
+                light += lamp.fullLightAt(DAY * (i + 0.5) / parts);
+            }
+            sum += Limitation.light(light, saturation);
+        }
+        return sum / parts;
+    }
+
+    private void freeAlgae(Basins.Basin display) {
+        builder.add(new FreeAlgae(
+                water,
+                pools.freeAlgae(),
+                pools.ground(),
+                world.life(),
+                lamps,
+                display.vessel().shape().level(display.volume()),
+                ATTENUATION,
+                doubt.of(
+                        "free algae, growth",
+                        "1/s",
+                        MicroalgalBloom.GROWTH,
+                        Basis.PUBLISHED,
+                        "below the ceiling of Eppley 1972"),
+                doubt.of("free algae, death", "1/s", MicroalgalBloom.DEATH, Basis.FROM_MEMORY, "0.02–0.2 a day"),
+                doubt.of(
+                        "free algae, what grazers and filters clear",
+                        "1/s",
+                        MicroalgalBloom.CLEARANCE,
+                        Basis.FROM_MEMORY,
+                        "0.2–5 times the water a day")));
+    }
+
+    /** Live mass of all fish. */
+    static @Unit("kg") double massOfFish(@Nullable Inhabitants inhabitants) {
+        return inhabitants == null
+                ? 0
+                : inhabitants.fish().stream()
+                        .mapToDouble(each -> each.count() * each.mass().in("kg"))
+                        .sum();
+    }
+
+    /** Setting: fish of the plan, 1 for all. */
+    Setting fish() {
+        return fish;
+    }
+
+    /** Setting: corals of the plan, 1 for all. */
+    Setting corals() {
+        return corals;
+    }
+}

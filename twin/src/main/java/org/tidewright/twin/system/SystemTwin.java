@@ -1,0 +1,167 @@
+package org.tidewright.twin.system;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.plan.model.Names;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Layout;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.mechanism.heat.AirAbove;
+import org.tidewright.twin.mechanism.heat.Weather;
+import org.tidewright.twin.mechanism.power.Supply;
+import org.tidewright.twin.mechanism.water.Circulation;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.run.State;
+import org.tidewright.twin.tank.Basins;
+import org.tidewright.twin.tank.PowerSupplies;
+import org.tidewright.twin.tank.RunningVolumes;
+import org.tidewright.twin.tank.Vessels;
+import org.tidewright.twin.tank.Water;
+
+/**
+ * The complete twin of a plan: display, sump and refugium with everything in and around them, as one network. Time zero
+ * is midnight.
+ */
+public final class SystemTwin {
+    private final Plan plan;
+    private final Water water;
+    private final Network network;
+    private final World world;
+    private final Surroundings room;
+    private final Basins basins;
+    private final Pools pools;
+    private final Levers levers;
+    private final FirstState firstState;
+    private final PowerSupplies supplies;
+
+    /** The twin of a plan in unchanging weather, by the plan's own regime. */
+    public static SystemTwin of(Plan plan) {
+        return new SystemTwin(plan, Weather.constant(plan.room().temperature().in("degC")));
+    }
+
+    private SystemTwin(Plan plan, Weather weather) {
+        this.plan = plan;
+        water = Water.of(plan);
+        Network.Builder builder = new Network.Builder(Layout.OF_ALL, water.density(), water.specificHeat());
+        world = World.in(builder);
+        room = new Surroundings(plan, builder, world, weather);
+        basins = new Basins(plan, water, RunningVolumes.of(plan), builder);
+        pools = Pools.in(builder);
+        Setting mains = builder.setting("mains", 1);
+        supplies = new PowerSupplies(
+                builder, room.fabric(), plan.backup(), new Supply.Source(world.mains(), mains, null));
+        basins.addWalls(builder, room.fabric());
+        circulation(builder);
+        Lamps lamps = new Lamps(plan, builder, supplies, basins, room.fabric());
+        Devices devices = new Devices(plan, builder, world, supplies, basins, room);
+        surfaces(builder, devices);
+        Regime regime = new Regime(plan, builder, world, room, pools, basins, water);
+        Bacteria bacteria = new Bacteria(plan, builder, world, pools, basins);
+        Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY));
+        network = builder.build();
+        levers = new Levers(network);
+        firstState = new FirstState(plan, water, network, room, basins, pools, regime, bacteria, supplies);
+    }
+
+    private void circulation(Network.Builder builder) {
+        Basins.Basin sump = basins.sump();
+        if (sump == null) {
+            return;
+        }
+        Supply returnPump = supplies.of(Names.RETURN_PUMP);
+        Body display = basins.display().body();
+        builder.add(new Circulation(display, sump.body(), basins.running().displayFlow(), returnPump));
+        Basins.Basin refugium = basins.refugium();
+        if (refugium != null) {
+            builder.add(new Circulation(refugium.body(), sump.body(), basins.running().refugiumFlow(), returnPump));
+        }
+    }
+
+    private void surfaces(Network.Builder builder, Devices devices) {
+        Surfaces surfaces = new Surfaces(builder, world, room, water);
+        surfaces.add(
+                basins.display(),
+                plan.display().cover(),
+                devices.breezeOver(Names.DISPLAY),
+                devices.stirrersOf(Names.DISPLAY));
+        Basins.Basin sump = basins.sump();
+        if (sump != null) {
+            surfaces.add(sump, requireNonNull(plan.sump()).cover(), AirAbove.Breeze.NONE, devices.stirrersOf(Vessels.SUMP));
+        }
+        Basins.Basin refugium = basins.refugium();
+        if (refugium != null) {
+            surfaces.add(
+                    refugium,
+                    requireNonNull(plan.refugium()).cover(),
+                    AirAbove.Breeze.NONE,
+                    devices.stirrersOf(plan.refugium().name()));
+        }
+    }
+
+    public Plan plan() {
+        return plan;
+    }
+
+    public Network network() {
+        return network;
+    }
+
+    /** The water as the plan keeps it. */
+    public Water water() {
+        return water;
+    }
+
+    public Body display() {
+        return basins.display().body();
+    }
+
+    /** Null where there is none. */
+    public @Nullable Body sump() {
+        return basins.sump() == null ? null : basins.sump().body();
+    }
+
+    /** Display, sump and refugium, as many as there are. */
+    public List<Body> waters() {
+        List<Body> waters = new ArrayList<>();
+        basins.all().forEach(basin -> waters.add(basin.body()));
+        return waters;
+    }
+
+    public Body room() {
+        return room.fabric();
+    }
+
+    /** What can be changed while it runs. */
+    public Levers levers() {
+        return levers;
+    }
+
+    /** All bodies at midnight of the first day, with the parameters a run will use. */
+    public State start(@Unit("*") double[] parameters) {
+        return firstState.of(parameters);
+    }
+
+    /** Water of the system while everything runs. */
+    public @Unit("m^3") double volume() {
+        return basins.all().stream().mapToDouble(Basins.Basin::volume).sum();
+    }
+
+    World world() {
+        return world;
+    }
+
+    Pools pools() {
+        return pools;
+    }
+
+    Map<String, Setting> works() {
+        return new LinkedHashMap<>(supplies.works());
+    }
+}
