@@ -22,4 +22,79 @@ public record Gear(
         Amount displaces,
 
         @Entry(value = "electrical power it draws", unit = "W", least = 0, most = 5000) @Nullable
-        Amount power) {}
+        Amount power,
+
+        @Entry("for a skimmer, how it works") @Nullable Skimming skims,
+
+        @Entry("for a filter, the media the water is pumped through") @Nullable
+        Media media,
+
+        @Entry("for a calcium reactor, how it runs") @Nullable
+        Reactor reactor) {
+
+    /** How a skimmer runs: fine air bubbles in a column of water carry organic matter into a cup. */
+    public record Skimming(
+            @Entry(value = "water through it", unit = "m^3/s", least = 1e-3 / 3600, most = 0.02)
+            Amount waterFlow,
+
+            @Entry(value = "air drawn into it", unit = "m^3/s", least = 1e-3 / 3600, most = 0.02)
+            Amount airFlow,
+
+            @Entry(value = "liquid it throws out, a day", unit = "m^3/s", least = 0, most = 20e-3 / 86400) @Nullable
+            Amount skimmate,
+
+            @Entry("the air it draws; that of the room when left out") @Nullable
+            Air air) {
+
+        /** The air it draws, that of the room where the plan does not say. */
+        public Air airOrRoom() {
+            return air == null ? Air.ROOM : air;
+        }
+    }
+
+    /** Where a skimmer's air comes from. */
+    public enum Air {
+        ROOM,
+        OUTDOORS,
+        /** Through a canister that takes carbon dioxide out. */
+        SCRUBBED
+    }
+
+    /** Media in a reactor or a bag the water is led through. */
+    public record Media(
+            @Entry("what it is") Kind kind,
+
+            @Entry(value = "mass of it, as bought", unit = "kg", least = 0.001, most = 100)
+            Amount mass,
+
+            @Entry(value = "water led through it", unit = "m^3/s", least = 0.1e-3 / 3600, most = 0.01)
+            Amount waterFlow,
+
+            @Entry(value = "time after which it is replaced", unit = "s", least = 86400, most = 1000 * 86400.0)
+            @Nullable
+            Amount changedEvery) {
+
+        /** Kinds of media. */
+        public enum Kind {
+            /** Iron oxyhydroxide in grains, which binds phosphate. */
+            IRON_OXIDE,
+            /** Activated carbon, which binds dissolved organic matter. */
+            ACTIVATED_CARBON
+        }
+    }
+
+    /** A calcium reactor: carbon dioxide dissolves carbonate media, the water that leaves is rich in alkalinity. */
+    public record Reactor(
+            @Entry(value = "water that leaves it", unit = "m^3/s", least = 0.01e-3 / 3600, most = 0.1e-3)
+            Amount effluent,
+
+            @Entry(
+                    value = "pH in its chamber, as a probe set with NBS buffers reads",
+                    unit = "1",
+                    least = 5.5,
+                    most = 8)
+            Amount chamberPh,
+
+            @Entry(value = "mass of media in it, when dry", unit = "kg", least = 0.01, most = 200) @Nullable
+            Amount mediaMass) {}
+}

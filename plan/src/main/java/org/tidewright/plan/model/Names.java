@@ -44,6 +44,8 @@ public final class Names {
         }
         plan.gear().forEach(device -> names.add(device.name()));
         plan.heaters().forEach(device -> names.add(device.name()));
+        plan.chillers().forEach(device -> names.add(device.name()));
+        plan.fans().forEach(device -> names.add(device.name()));
         plan.lights().forEach(device -> names.add(device.name()));
         plan.circulationPumps().forEach(device -> names.add(device.name()));
         plan.airPumps().forEach(device -> names.add(device.name()));

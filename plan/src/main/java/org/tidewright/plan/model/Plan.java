@@ -16,6 +16,8 @@ public record Plan(
 
         @Entry("the water as it is kept") WaterKept water,
 
+        @Entry("water mixed for water changes") @Nullable NewWater newWater,
+
         @Entry("the room it stands in") Room room,
 
         @Entry("the display tank") Display display,
@@ -39,6 +41,11 @@ public record Plan(
 
         @Entry(value = "heaters", most = 12) List<Heater> heaters,
 
+        @Entry(value = "chillers", most = 12) List<Chiller> chillers,
+
+        @Entry(value = "fans that blow over the water to cool it", most = 20)
+        List<Fan> fans,
+
         @Entry(value = "lights", most = 20) List<Light> lights,
 
         @Entry(value = "pumps that only move water inside a vessel", most = 20)
@@ -46,6 +53,13 @@ public record Plan(
 
         @Entry(value = "air pumps with their stones", most = 12)
         List<AirPump> airPumps,
+
+        @Entry(value = "what is fed, and when", most = 40) List<Feeding> feeding,
+
+        @Entry(value = "solutions that are dosed", most = 40)
+        List<Dosing> dosing,
+
+        @Entry(value = "water that is changed", most = 12) List<WaterChange> waterChanges,
 
         @Entry("power when the mains fail") @Nullable Backup backup,
 

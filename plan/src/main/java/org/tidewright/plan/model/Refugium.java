@@ -38,4 +38,6 @@ public record Refugium(
 
         @Entry("rock in it") @Nullable Rock rock,
 
-        @Entry("sand in it") @Nullable Sand sand) {}
+        @Entry("sand in it") @Nullable Sand sand,
+
+        @Entry("algae grown in it for harvest") @Nullable Algae algae) {}

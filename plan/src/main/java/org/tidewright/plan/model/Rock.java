@@ -17,4 +17,23 @@ public record Rock(
                 least = 0,
                 most = 5)
         @Nullable
-        Amount top) {}
+        Amount top,
+
+        @Entry("what lives in it; live when left out") @Nullable
+        State state) {
+
+    /** What lives in it, live where the plan does not say. */
+    public State stateOrLive() {
+        return state == null ? State.LIVE : state;
+    }
+
+    /** How far bacteria and small animals have settled in rock. */
+    public enum State {
+        /** Dry or dead: nothing in it works yet. */
+        DRY,
+        /** Was dry, has been seeded and is still ripening. */
+        SEEDED,
+        /** Ripe. */
+        LIVE
+    }
+}

@@ -1,5 +1,7 @@
 package org.tidewright.plan.model;
 
+import java.time.LocalTime;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.quantity.Amount;
 import org.tidewright.seawater.unit.Unit;
@@ -25,7 +27,39 @@ public record Room(
         Amount coldest,
 
         @Entry(value = "warmest the room gets", unit = "degC", least = 0, most = 50) @Nullable
-        Amount warmest) {
+        Amount warmest,
+
+        @Entry(value = "air in it", unit = "m^3", least = 3, most = 10000) @Nullable
+        Amount airVolume,
+
+        @Entry(
+                value = "times per hour its air is replaced by outdoor air",
+                unit = "1/s",
+                least = 0.01 / 3600,
+                most = 20.0 / 3600)
+        @Nullable
+        Amount airChanges,
+
+        @Entry(
+                value = "carbon dioxide outdoors, as its share of the moles of dry air",
+                unit = "1",
+                least = 200e-6,
+                most = 1000e-6)
+        @Nullable
+        Amount carbonDioxideOutdoors,
+
+        @Entry(value = "when people are in it, who breathe out carbon dioxide", most = 24)
+        List<People> people) {
+
+    /** People who are in the room for the same hours of every day. */
+    public record People(
+            @Entry(value = "how many", least = 1, most = 200)
+            int count,
+
+            @Entry("when they come") LocalTime from,
+
+            @Entry(value = "hours a day they stay", unit = "s", least = 36, most = 86400)
+            Amount daily) {}
 
     /** How heavily a building is built, by its heat capacity per floor area. */
     public enum Construction {

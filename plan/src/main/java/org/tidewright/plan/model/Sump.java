@@ -43,7 +43,10 @@ public record Sump(
             @Nullable
             Amount waterLevel,
 
-            @Entry("rock in it") @Nullable Rock rock) {}
+            @Entry("rock in it") @Nullable Rock rock,
+
+            @Entry("algae grown in it for harvest") @Nullable
+            Algae algae) {}
 
     /** What parts two sections: a wall the water falls over, or one it passes under. */
     public record Baffle(

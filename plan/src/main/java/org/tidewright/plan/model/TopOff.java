@@ -1,5 +1,6 @@
 package org.tidewright.plan.model;
 
+import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.quantity.Amount;
 
 /** Replacement of evaporated water: a reservoir and a pump switched by the level in the last section. */
@@ -8,4 +9,16 @@ public record TopOff(
         Amount reservoir,
 
         @Entry(value = "flow of its pump", unit = "m^3/s", least = 1e-8, most = 0.01)
-        Amount pumpFlow) {}
+        Amount pumpFlow,
+
+        @Entry(
+                value = "share of saturation with calcium hydroxide, where it holds limewater",
+                unit = "1",
+                least = 0,
+                most = 1)
+        @Nullable
+        Amount limewater,
+
+        @Entry(value = "time between fillings of the reservoir", unit = "s", least = 3600, most = 365 * 86400.0)
+        @Nullable
+        Amount refilledEvery) {}

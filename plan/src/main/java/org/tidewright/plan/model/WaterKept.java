@@ -13,4 +13,25 @@ public record WaterKept(
 
         @Entry(value = "oxygen before a failure, as a share of saturation", unit = "1", least = 0.3, most = 1.5)
         @Nullable
-        Amount oxygenSaturation) {}
+        Amount oxygenSaturation,
+
+        @Entry(value = "total alkalinity", unit = "mol/m^3", least = 0.5, most = 10) @Nullable
+        Amount alkalinity,
+
+        @Entry(value = "calcium, as mass of Ca", unit = "kg/m^3", least = 0.1, most = 1) @Nullable
+        Amount calcium,
+
+        @Entry(value = "magnesium, as mass of Mg", unit = "kg/m^3", least = 0.3, most = 3) @Nullable
+        Amount magnesium,
+
+        @Entry(value = "nitrate, as mass of NO3", unit = "kg/m^3", least = 0, most = 0.5) @Nullable
+        Amount nitrate,
+
+        @Entry(value = "nitrite, as mass of NO2", unit = "kg/m^3", least = 0, most = 0.05) @Nullable
+        Amount nitrite,
+
+        @Entry(value = "ammonia and ammonium together, as mass of N", unit = "kg/m^3", least = 0, most = 0.02) @Nullable
+        Amount ammonia,
+
+        @Entry(value = "phosphate, as mass of PO4", unit = "kg/m^3", least = 0, most = 0.02) @Nullable
+        Amount phosphate) {}

@@ -93,7 +93,7 @@ public final class AmountText {
         if (unitText.isEmpty() && !target.text().equals("1")) {
             throw new Unreadable("“" + text + "” without a unit", example(target));
         }
-        TextUnit unit = TextUnit.spelt(unitText)
+        TextUnit unit = TextUnit.spelt(unitText, target)
                 .orElseThrow(() -> new Unreadable("the unknown unit “" + unitText + "”", example(target), unitText));
         if (!unit.isCompatibleWith(target)) {
             throw new Unreadable("“" + text + "”, which is not " + target.quantity(), example(target));

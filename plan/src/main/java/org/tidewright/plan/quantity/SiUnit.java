@@ -33,6 +33,16 @@ public record SiUnit(String text, String quantity, Unit<?> unit) {
                     new SiUnit("m/s", "a speed", METRE.divide(SECOND)),
                     new SiUnit("1/s", "a number per time", ONE.divide(SECOND)),
                     new SiUnit("kg/m^3", "a concentration", KILOGRAM.divide(CUBIC_METRE)),
+                    new SiUnit("kg/m^2", "a mass per area", KILOGRAM.divide(SQUARE_METRE)),
+                    new SiUnit("mol/m^3", "an alkalinity", MOLE.divide(CUBIC_METRE)),
+                    new SiUnit(
+                            "mol/(m^3*s)",
+                            "an alkalinity per time",
+                            MOLE.divide(CUBIC_METRE).divide(SECOND)),
+                    new SiUnit(
+                            "mol/(m^2*s)",
+                            "a photon flux",
+                            MOLE.divide(SQUARE_METRE).divide(SECOND)),
                     new SiUnit("1", "a number", ONE))
             .collect(Collectors.toUnmodifiableMap(SiUnit::text, unit -> unit));
 

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -15,6 +16,7 @@ import org.tidewright.plan.quantity.Amount;
 import org.tidewright.plan.quantity.SiUnit;
 import org.tidewright.plan.quantity.TextUnit;
 import org.tidewright.plan.text.Keys;
+import org.tidewright.plan.text.TimeText;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -79,6 +81,9 @@ public final class PlanSchema {
             schema.put("maximum", (long) entry.most());
         } else if (plain == String.class) {
             schema.putArray("type").add("string").add("number");
+        } else if (plain == LocalTime.class) {
+            schema.put("type", "string");
+            schema.put("pattern", "^" + TimeText.PATTERN + "$");
         } else if (plain.isEnum()) {
             ArrayNode words = schema.putArray("enum");
             for (Object constant : plain.getEnumConstants()) {
@@ -119,7 +124,7 @@ public final class PlanSchema {
     private static ObjectNode amount(SiUnit unit) {
         String number = "[-+]?(\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(\\.\\d+)?([eE][-+]?\\d+)?|\\.\\d+)";
         String symbols = TextUnit.spellings().stream()
-                .filter(spelling -> TextUnit.spelt(spelling).orElseThrow().isCompatibleWith(unit))
+                .filter(spelling -> TextUnit.spelt(spelling, unit).orElseThrow().isCompatibleWith(unit))
                 .map(PlanSchema::escaped)
                 .collect(joining("|"));
         String one = number + "\\s*(" + symbols + ")";

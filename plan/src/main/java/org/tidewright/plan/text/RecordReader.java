@@ -8,6 +8,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -126,6 +127,8 @@ final class RecordReader {
             return wholeNumber(node, entry, path);
         } else if (plain == String.class) {
             return text(node, path);
+        } else if (plain == LocalTime.class) {
+            return timeOfDay(node, path);
         } else if (plain.isEnum()) {
             return choice(node, plain, path);
         }
@@ -241,6 +244,18 @@ final class RecordReader {
             return null;
         }
         return text;
+    }
+
+    private @Nullable LocalTime timeOfDay(Node node, String path) {
+        String text = text(node, path);
+        if (text == null) {
+            return null;
+        }
+        LocalTime time = TimeText.read(text.strip());
+        if (time == null) {
+            fault(node, path, "“" + shorten(text) + "”", TimeText.EXPECTED, "");
+        }
+        return time;
     }
 
     private @Nullable Enum<?> choice(Node node, Class<?> choices, String path) {

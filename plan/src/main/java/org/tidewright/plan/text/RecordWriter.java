@@ -1,6 +1,7 @@
 package org.tidewright.plan.text;
 
 import java.lang.reflect.RecordComponent;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -80,6 +81,9 @@ final class RecordWriter {
                     tuples.add(new NodeTuple(scalar(Keys.ofChoice((Enum<?>) kind)), scalar(count.toString()))));
             return withComments(mapping(tuples, true, earlier), earlier);
         }
+        if (value instanceof LocalTime time) {
+            return withComments(quoted(TimeText.write(time)), earlier);
+        }
         return withComments(
                 scalar(value instanceof Enum<?> choice ? Keys.ofChoice(choice) : value.toString()), earlier);
     }
@@ -96,6 +100,11 @@ final class RecordWriter {
         boolean number = text.matches("-?\\d+(\\.\\d+)?(E-?\\d+)?");
         Tag tag = !number ? Tag.STR : text.matches("-?\\d+") ? Tag.INT : Tag.FLOAT;
         return new ScalarNode(tag, text, ScalarStyle.PLAIN);
+    }
+
+    /** Readers of YAML 1.1 take a bare 20:30 for a number to the base sixty: 1230. */
+    private static ScalarNode quoted(String text) {
+        return new ScalarNode(Tag.STR, text, ScalarStyle.DOUBLE_QUOTED);
     }
 
     private static Node withComments(Node node, @Nullable Node earlier) {

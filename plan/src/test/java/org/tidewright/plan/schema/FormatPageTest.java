@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -35,8 +36,36 @@ class FormatPageTest {
     private static final Path PAGE = Path.of("..", "docs", "formats", "plan.md");
 
     /** Units the page may tell bounds in. */
-    private static final List<String> TOLD_IN =
-            List.of("m", "cm", "mm", "m²", "L", "kg", "g", "h", "°C", "K", "W", "Wh", "W/K", "L/h", "L/kg", "");
+    private static final List<String> TOLD_IN = List.of(
+            "m",
+            "cm",
+            "mm",
+            "m²",
+            "cm²",
+            "L",
+            "m³",
+            "kg",
+            "g",
+            "h",
+            "d",
+            "°C",
+            "K",
+            "W",
+            "Wh",
+            "W/K",
+            "L/h",
+            "L/d",
+            "mL/d",
+            "L/kg",
+            "m/s",
+            "1/h",
+            "g/L",
+            "mg/L",
+            "meq/L",
+            "meq/L/d",
+            "µmol/m²/s",
+            "",
+            "ppm");
 
     private final Map<Class<?>, Set<String>> blocks = new LinkedHashMap<>();
     private final Set<String> units = new LinkedHashSet<>();
@@ -125,7 +154,7 @@ class FormatPageTest {
             return "how many of each: " + words(held);
         }
         if (isList(component)) {
-            String what = isBlock(held) ? link(held) : "names";
+            String what = isBlock(held) ? link(held) : held == LocalTime.class ? "times of day" : "names";
             return "list of " + number(Math.max(0, entry.least())) + " to " + number(entry.most()) + ": " + what;
         }
         if (isBlock(held)) {
@@ -136,6 +165,9 @@ class FormatPageTest {
         }
         if (held == int.class) {
             return "whole number, " + range(entry.least(), entry.most(), "");
+        }
+        if (held == LocalTime.class) {
+            return "time of day";
         }
         return held == Amount.class ? amount(entry) : "text";
     }
@@ -212,9 +244,7 @@ class FormatPageTest {
     private static Stream<String> unitRows(SiUnit si) {
         List<String> rows = new ArrayList<>();
         for (TextUnit unit : si.spellings()) {
-            String others = TextUnit.spellings().stream()
-                    .filter(spelling -> !spelling.equals(unit.symbol()))
-                    .filter(spelling -> TextUnit.spelt(spelling).orElseThrow() == unit)
+            String others = unit.otherSpellings().stream()
                     .map(spelling -> "`" + spelling + "`")
                     .collect(joining(", "));
             String symbol = unit.symbol().isEmpty() ? "none" : "`" + unit.symbol() + "`";
