@@ -12,7 +12,6 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
-import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.contract.Watch;
 import org.tidewright.twin.ensemble.Ensemble;
@@ -22,10 +21,7 @@ import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.Climate;
-import org.tidewright.twin.tank.Place;
 import org.tidewright.twin.tank.RunningVolumes;
-import org.tidewright.twin.tank.Vessels;
-import org.tidewright.twin.tank.Water;
 
 /** Temperature and oxygen through the hours of a power cut, with the doubt of everything that is not known exactly. */
 public final class Outage {

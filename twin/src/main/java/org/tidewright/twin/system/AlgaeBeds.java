@@ -38,12 +38,20 @@ final class AlgaeBeds {
         this.world = world;
         this.pools = pools;
         if (plan.refugium() != null && plan.refugium().algae() != null) {
-            bed(plan.refugium().name(), plan.refugium().algae(), requireNonNull(basins.refugium()).body(), lamps);
+            bed(
+                    plan.refugium().name(),
+                    plan.refugium().algae(),
+                    requireNonNull(basins.refugium()).body(),
+                    lamps);
         }
         if (plan.sump() != null) {
             for (Sump.Section section : plan.sump().sections()) {
                 if (section.algae() != null) {
-                    bed(section.name(), section.algae(), requireNonNull(basins.sump()).body(), lamps);
+                    bed(
+                            section.name(),
+                            section.algae(),
+                            requireNonNull(basins.sump()).body(),
+                            lamps);
                 }
             }
         }
@@ -53,7 +61,8 @@ final class AlgaeBeds {
         List<Lamp> over = lamps.over(place);
         Body algae = builder.body("algae in the " + place);
         beds.put(algae, described);
-        Setting litArea = builder.setting("lit area of the " + place, described.litArea().in("m^2"));
+        Setting litArea =
+                builder.setting("lit area of the " + place, described.litArea().in("m^2"));
         Parameter growth = doubt.of(
                 "algae in the " + place + ", growth",
                 "1/s",
@@ -88,14 +97,13 @@ final class AlgaeBeds {
         double left = described.leftStanding() == null
                 ? nitrogenOf(described) / 2
                 : Macroalgae.nitrogenOf(described.leftStanding().in("kg") * MacroalgaeGrowth.DRY.usual());
-        int days = (int) Math.max(1, Math.round(requireNonNull(described.harvestedEvery()).in("s") / DAY));
+        int days = (int) Math.max(
+                1, Math.round(requireNonNull(described.harvestedEvery()).in("s") / DAY));
         builder.add(new Routine("harvest in the " + place, Routine.daily(DAY / 2, days), (now, switches) -> {
             double standing = now.stock(algae, Stock.ORGANIC_NITROGEN);
             double share = standing > left ? 1 - left / standing : 0;
             Transfers out = switches.atOnce();
-            for (Stock stock : new Stock[] {
-                Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS
-            }) {
+            for (Stock stock : new Stock[] {Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS}) {
                 out.move(stock, algae, world.waste(), share * now.stock(algae, stock));
             }
         }));

@@ -1,7 +1,9 @@
 package org.tidewright.twin.system;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.tidewright.plan.model.AirPump;
 import org.tidewright.plan.model.CirculationPump;
 import org.tidewright.plan.model.Gear;
@@ -16,7 +18,9 @@ import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.mechanism.gas.BubbleGases;
 import org.tidewright.twin.mechanism.gas.FallGases;
 import org.tidewright.twin.mechanism.heat.AirAbove;
+import org.tidewright.twin.mechanism.heat.Chiller;
 import org.tidewright.twin.mechanism.heat.DeviceHeat;
+import org.tidewright.twin.mechanism.heat.Fan;
 import org.tidewright.twin.mechanism.heat.HeldHeater;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.run.Network;
@@ -29,20 +33,18 @@ final class Devices {
     /** Band of a thermostat where the plan does not say; common practice. */
     private static final double USUAL_BAND = 0.3;
 
+    /** Colder than any water: a fan without a thermostat runs all the time. */
+    private static final double ALWAYS = -100;
+
     private final Plan plan;
     private final Network.Builder builder;
     private final World world;
     private final PowerSupplies supplies;
     private final Basins basins;
     private final Surroundings room;
+    private final Map<String, List<Fan>> fans = new HashMap<>();
 
-    Devices(
-            Plan plan,
-            Network.Builder builder,
-            World world,
-            PowerSupplies supplies,
-            Basins basins,
-            Surroundings room) {
+    Devices(Plan plan, Network.Builder builder, World world, PowerSupplies supplies, Basins basins, Surroundings room) {
         this.plan = plan;
         this.builder = builder;
         this.world = world;
@@ -59,6 +61,8 @@ final class Devices {
             }
         }
         plan.airPumps().forEach(this::airPump);
+        plan.chillers().forEach(this::chiller);
+        plan.fans().forEach(this::fan);
         returnPump();
         supplies.generatorLoad(plan);
     }
@@ -109,7 +113,8 @@ final class Devices {
         double box = plan.overflow().box().bottom() == null
                 ? 0
                 : plan.overflow().box().bottom().in("m");
-        double fall = Math.max(0, basins.running().displayLevel() - box - basins.running().boxLevel());
+        double fall = Math.max(
+                0, basins.running().displayLevel() - box - basins.running().boxLevel());
         Parameter form = builder.parameter(
                 "gases at the overflow, form of the fall",
                 "1",
@@ -142,8 +147,43 @@ final class Devices {
         return stirrers;
     }
 
+    private void chiller(org.tidewright.plan.model.Chiller chiller) {
+        builder.add(new Chiller(
+                chiller.name(),
+                basins.holding(chiller.standsIn(), plan),
+                room.fabric(),
+                chiller.cooling().in("W"),
+                chiller.power().in("W"),
+                chiller.setpoint().in("degC"),
+                chiller.band() == null ? USUAL_BAND : chiller.band().in("K"),
+                supplies.of(chiller.name())));
+    }
+
+    private void fan(org.tidewright.plan.model.Fan described) {
+        Fan fan = new Fan(
+                described.name(),
+                basins.holding(described.over(), plan),
+                room.fabric(),
+                described.airSpeed().in("m/s"),
+                described.power().in("W"),
+                described.setpoint() == null ? ALWAYS : described.setpoint().in("degC"),
+                described.band() == null ? USUAL_BAND : described.band().in("K"),
+                supplies.of(described.name()));
+        builder.add(fan);
+        fans.computeIfAbsent(nameOf(described.over()), place -> new ArrayList<>())
+                .add(fan);
+    }
+
+    /** The fans over a vessel, the strongest at a time. */
     AirAbove.Breeze breezeOver(String place) {
-        return AirAbove.Breeze.NONE;
+        List<Fan> over = fans.getOrDefault(place, List.of());
+        return now -> {
+            double speed = 0;
+            for (Fan fan : over) {
+                speed = Math.max(speed, fan.speed(now));
+            }
+            return speed;
+        };
     }
 
     private String nameOf(String place) {

@@ -34,8 +34,8 @@ final class Dosing {
                     builder.add(new Routine(
                             dosed.name(),
                             Routine.daily(time.toSecondOfDay(), 1),
-                            (now, switches) -> solution.pour(
-                                    switches.atOnce(), world.store(), into, now.value(perDay) / pulses),
+                            (now, switches) ->
+                                    solution.pour(switches.atOnce(), world.store(), into, now.value(perDay) / pulses),
                             false));
                 }
             }
@@ -52,19 +52,14 @@ final class Dosing {
         double from = dosed.from() == null ? 0 : dosed.from().toSecondOfDay();
         double lasts = dosed.daily() == null ? DAY : dosed.daily().in("s");
         builder.add(new SteadyDose(
-                dosed.name(),
-                perDay,
-                from,
-                lasts,
-                (now, out, rate) -> solution.pour(out, world.store(), into, rate)));
+                dosed.name(), perDay, from, lasts, (now, out, rate) -> solution.pour(out, world.store(), into, rate)));
         if (lasts < DAY) {
             builder.add(Routine.quiet(dosed.name() + " begins", Routine.daily(from, 1)));
             builder.add(Routine.quiet(dosed.name() + " ends", Routine.daily((from + lasts) % DAY, 1)));
         }
     }
 
-    private static Brew solution(
-            org.tidewright.plan.model.Dosing dosed, double temperature, double heatPerVolume) {
+    private static Brew solution(org.tidewright.plan.model.Dosing dosed, double temperature, double heatPerVolume) {
         Salt salt = dosed.salt();
         double moles;
         if (dosed.saturation() != null) {
@@ -99,8 +94,7 @@ final class Dosing {
 
     /** Limewater of a share of saturation, for a reservoir. */
     static Brew limewater(double saturation, double temperature, double heatPerVolume) {
-        double moles =
-                saturation * Limewater.alkalinity(temperature) / Salt.CALCIUM_HYDROXIDE.alkalinity();
+        double moles = saturation * Limewater.alkalinity(temperature) / Salt.CALCIUM_HYDROXIDE.alkalinity();
         return new Brew(contentOf(Salt.CALCIUM_HYDROXIDE, moles, temperature * heatPerVolume));
     }
 }

@@ -45,13 +45,7 @@ final class Filters {
     private final double systemVolume;
     private final Map<String, Body> media = new LinkedHashMap<>();
 
-    Filters(
-            Plan plan,
-            Network.Builder builder,
-            World world,
-            PowerSupplies supplies,
-            Basins basins,
-            Surroundings room) {
+    Filters(Plan plan, Network.Builder builder, World world, PowerSupplies supplies, Basins basins, Surroundings room) {
         this.plan = plan;
         this.builder = builder;
         this.doubt = new Doubt(builder);
@@ -145,7 +139,8 @@ final class Filters {
         Body medium = builder.body("medium of the " + gear.name());
         media.put(gear.name(), medium);
         Setting mass = builder.setting(gear.name() + " mass", described.mass().in("kg"));
-        Setting flow = builder.setting(gear.name() + " flow", described.waterFlow().in("m^3/s"));
+        Setting flow =
+                builder.setting(gear.name() + " flow", described.waterFlow().in("m^3/s"));
         if (described.kind() == Gear.Media.Kind.IRON_OXIDE) {
             builder.add(new PhosphateMedium(
                     gear.name(),

@@ -46,14 +46,7 @@ record KeptWater(
     static KeptWater ofSea(double salinity, double density) {
         double share = salinity / SEA_SALINITY * density;
         return new KeptWater(
-                share * SEA_SALT,
-                share * SEA_ALKALINITY,
-                share * SEA_CALCIUM,
-                share * SEA_MAGNESIUM,
-                0,
-                0,
-                0,
-                0);
+                share * SEA_SALT, share * SEA_ALKALINITY, share * SEA_CALCIUM, share * SEA_MAGNESIUM, 0, 0, 0, 0);
     }
 
     /** The water of a plan. */

@@ -17,6 +17,7 @@ import org.tidewright.twin.tank.PowerSupplies;
 /** The plan's lights: their clocks, what they shine on, the heat they leave. */
 final class Lamps {
     private static final double DAY = 86_400;
+    private static final double MID_LIGHT = 14 * 3600;
 
     /** Share of a light's power that ends in the water where the plan does not say: 0.3 to 0.6; common practice. */
     private static final double TO_WATER = 0.45;
@@ -39,7 +40,11 @@ final class Lamps {
             double toWater =
                     light.heatToWater() == null ? TO_WATER : light.heatToWater().in("1");
             builder.add(new LampHeat(
-                    lamp, basins.holding(light.over(), plan), room, light.power().in("W"), toWater));
+                    lamp,
+                    basins.holding(light.over(), plan),
+                    room,
+                    light.power().in("W"),
+                    toWater));
         }
     }
 
@@ -54,14 +59,20 @@ final class Lamps {
 
     private static Lamp lamp(Light light, Network.Builder builder, PowerSupplies supplies, double surface) {
         double daily = light.daily().in("s");
-        double starts = Math.max(0, DAY / 2 - daily / 2);
-        double full = light.power().in("W") * EFFICACY * REACHES / surface;
+        // Where the plan does not say, the middle of its hours is at two in the afternoon.
+        double starts = light.starts() == null
+                ? (MID_LIGHT - daily / 2 + DAY) % DAY
+                : light.starts().toSecondOfDay();
+        double full = light.par() == null
+                ? light.power().in("W") * EFFICACY * REACHES / surface
+                : light.par().in("mol/(m^2*s)");
+        double ramp = light.ramp() == null ? 0 : light.ramp().in("s");
         return new Lamp(
                 light.name(),
                 builder.setting(light.name() + " comes on at", starts),
                 builder.setting(light.name() + " hours", daily),
                 builder.setting(light.name() + " strength", 1),
-                0,
+                ramp,
                 full,
                 supplies.of(light.name()));
     }

@@ -10,7 +10,6 @@ import org.tidewright.plan.model.NewWater;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.quantity.Amount;
 import org.tidewright.seawater.gas.OxygenSolubility;
-import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
@@ -40,11 +39,9 @@ final class Regime {
             Pools pools,
             Basins basins,
             Water water) {
-        feeding = new Feeding(
-                builder, world, pools, basins.display().body(), meals(plan));
+        feeding = new Feeding(builder, world, pools, basins.display().body(), meals(plan));
         new Dosing(plan, builder, world, basins, room);
-        new WaterChanges(
-                builder, world, basins.display().body(), newWater(plan, water), changes(plan));
+        new WaterChanges(builder, world, basins.display().body(), newWater(plan, water), changes(plan));
         people(plan, builder, world, room);
     }
 
@@ -70,10 +67,7 @@ final class Regime {
     private static List<WaterChanges.Change> changes(Plan plan) {
         return plan.waterChanges().stream()
                 .map(change -> new WaterChanges.Change(
-                        change.name(),
-                        change.volume().in("m^3"),
-                        change.at().toSecondOfDay(),
-                        days(change.every())))
+                        change.name(), change.volume().in("m^3"), change.at().toSecondOfDay(), days(change.every())))
                 .toList();
     }
 
@@ -89,7 +83,9 @@ final class Regime {
         holds.put(Stock.SALT, sea.salt());
         holds.put(Stock.HEAT, water.density() * water.specificHeat() * temperature);
         holds.put(Stock.OXYGEN, OxygenSolubility.perVolume(temperature, salinity));
-        holds.put(Stock.ALKALINITY, mixed == null ? sea.alkalinity() : or(mixed.alkalinity(), "mol/m^3", 1, sea.alkalinity()));
+        holds.put(
+                Stock.ALKALINITY,
+                mixed == null ? sea.alkalinity() : or(mixed.alkalinity(), "mol/m^3", 1, sea.alkalinity()));
         holds.put(
                 Stock.CALCIUM,
                 mixed == null ? sea.calcium() : or(mixed.calcium(), "kg/m^3", KeptWater.CALCIUM_MASS, sea.calcium()));
@@ -98,10 +94,8 @@ final class Regime {
                 mixed == null
                         ? sea.magnesium()
                         : or(mixed.magnesium(), "kg/m^3", KeptWater.MAGNESIUM_MASS, sea.magnesium()));
-        holds.put(
-                Stock.NITRATE, mixed == null ? 0 : or(mixed.nitrate(), "kg/m^3", KeptWater.NITRATE_MASS, 0));
-        holds.put(
-                Stock.PHOSPHATE, mixed == null ? 0 : or(mixed.phosphate(), "kg/m^3", KeptWater.PHOSPHATE_MASS, 0));
+        holds.put(Stock.NITRATE, mixed == null ? 0 : or(mixed.nitrate(), "kg/m^3", KeptWater.NITRATE_MASS, 0));
+        holds.put(Stock.PHOSPHATE, mixed == null ? 0 : or(mixed.phosphate(), "kg/m^3", KeptWater.PHOSPHATE_MASS, 0));
         holds.put(
                 Stock.INORGANIC_CARBON,
                 KeptWater.carbonUnderAir(

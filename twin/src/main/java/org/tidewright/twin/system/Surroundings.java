@@ -46,6 +46,7 @@ final class Surroundings {
     private final Setting heating;
     private final double vapourWithin;
     private final double carbonDioxideOutdoors;
+    private final double usualChanges;
 
     Surroundings(Plan plan, Network.Builder builder, World world, Weather weather) {
         described = plan.room();
@@ -56,8 +57,13 @@ final class Surroundings {
         Body airBody = builder.body("air of the room");
         air = new RoomAir(airBody, fabric, volume());
         vapourWithin = MoistAir.vapourPressure(usual, described.humidity().in("1"));
-        carbonDioxideOutdoors = OUTDOORS;
-        changes = builder.setting("air changes of the room", USUAL_CHANGES);
+        carbonDioxideOutdoors = described.carbonDioxideOutdoors() == null
+                ? OUTDOORS
+                : described.carbonDioxideOutdoors().in("1");
+        usualChanges = described.airChanges() == null
+                ? USUAL_CHANGES
+                : described.airChanges().in("1/s");
+        changes = builder.setting("air changes of the room", usualChanges);
         temperature = builder.setting("temperature of the room", usual);
         heating = builder.setting("heating of the house works", 1);
         builder.add(new RoomEnvelope(fabric, world.outdoors(), weather, heatLoss(builder)));
@@ -67,7 +73,9 @@ final class Surroundings {
     }
 
     private double volume() {
-        return described.floorArea().in("m^2") * USUAL_HEIGHT;
+        return described.airVolume() == null
+                ? described.floorArea().in("m^2") * USUAL_HEIGHT
+                : described.airVolume().in("m^3");
     }
 
     /**
@@ -80,7 +88,7 @@ final class Surroundings {
                         plan.water().temperature().in("degC"),
                         usual,
                         described.humidity().in("1"));
-        double ofTank = evaporated / (air.waterFor(1, usual) * FRESH_DENSITY * USUAL_CHANGES);
+        double ofTank = evaporated / (air.waterFor(1, usual) * FRESH_DENSITY * usualChanges);
         return Math.max(DRIEST_OUTDOORS * vapourWithin, vapourWithin - ofTank);
     }
 

@@ -13,7 +13,6 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Setting;
-import org.tidewright.twin.mechanism.heat.AirAbove;
 import org.tidewright.twin.mechanism.heat.Weather;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.Circulation;
@@ -55,19 +54,33 @@ public final class SystemTwin {
         basins = new Basins(plan, water, RunningVolumes.of(plan), builder);
         pools = Pools.in(builder);
         Setting mains = builder.setting("mains", 1);
-        supplies = new PowerSupplies(
-                builder, room.fabric(), plan.backup(), new Supply.Source(world.mains(), mains, null));
+        supplies =
+                new PowerSupplies(builder, room.fabric(), plan.backup(), new Supply.Source(world.mains(), mains, null));
         basins.addWalls(builder, room.fabric());
         circulation(builder);
         Lamps lamps = new Lamps(plan, builder, supplies, basins, room.fabric());
         Devices devices = new Devices(plan, builder, world, supplies, basins, room);
         surfaces(builder, devices);
+        TopOffs topOffs = new TopOffs(plan, builder, world, basins);
         Regime regime = new Regime(plan, builder, world, room, pools, basins, water);
+        new Filters(plan, builder, world, supplies, basins, room);
+        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, world, pools, basins, lamps);
         Bacteria bacteria = new Bacteria(plan, builder, world, pools, basins);
-        Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY));
+        new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY));
         network = builder.build();
         levers = new Levers(network);
-        firstState = new FirstState(plan, water, network, room, basins, pools, regime, bacteria, supplies);
+        firstState = new FirstState(
+                plan,
+                water,
+                network,
+                room,
+                basins,
+                pools,
+                regime.feeding().perSecond(),
+                bacteria,
+                supplies,
+                topOffs,
+                algaeBeds);
     }
 
     private void circulation(Network.Builder builder) {
@@ -77,10 +90,25 @@ public final class SystemTwin {
         }
         Supply returnPump = supplies.of(Names.RETURN_PUMP);
         Body display = basins.display().body();
-        builder.add(new Circulation(display, sump.body(), basins.running().displayFlow(), returnPump));
+        builder.add(Circulation.overCrest(
+                display,
+                sump.body(),
+                basins.running().displayFlow(),
+                basins.display().volume(),
+                basins.running().crestHead(),
+                basins.display().surface(),
+                returnPump));
         Basins.Basin refugium = basins.refugium();
         if (refugium != null) {
-            builder.add(new Circulation(refugium.body(), sump.body(), basins.running().refugiumFlow(), returnPump));
+            double crest = requireNonNull(plan.refugium()).crest().in("m");
+            builder.add(Circulation.overCrest(
+                    refugium.body(),
+                    sump.body(),
+                    basins.running().refugiumFlow(),
+                    refugium.volume(),
+                    basins.running().refugiumLevel() - crest,
+                    refugium.surface(),
+                    returnPump));
         }
     }
 
@@ -93,14 +121,18 @@ public final class SystemTwin {
                 devices.stirrersOf(Names.DISPLAY));
         Basins.Basin sump = basins.sump();
         if (sump != null) {
-            surfaces.add(sump, requireNonNull(plan.sump()).cover(), AirAbove.Breeze.NONE, devices.stirrersOf(Vessels.SUMP));
+            surfaces.add(
+                    sump,
+                    requireNonNull(plan.sump()).cover(),
+                    devices.breezeOver(Vessels.SUMP),
+                    devices.stirrersOf(Vessels.SUMP));
         }
         Basins.Basin refugium = basins.refugium();
         if (refugium != null) {
             surfaces.add(
                     refugium,
                     requireNonNull(plan.refugium()).cover(),
-                    AirAbove.Breeze.NONE,
+                    devices.breezeOver(plan.refugium().name()),
                     devices.stirrersOf(plan.refugium().name()));
         }
     }

@@ -34,8 +34,9 @@ final class TopOffs {
         temperature = plan.room().temperature().in("degC");
         heatPerVolume = builder.heatPerVolume();
         reservoir = builder.body("reservoir");
-        double saturation =
-                described == null || described.limewater() == null ? 0 : described.limewater().in("1");
+        double saturation = described == null || described.limewater() == null
+                ? 0
+                : described.limewater().in("1");
         fill = Dosing.limewater(saturation, temperature, heatPerVolume);
         double flow = described == null ? FLOW_BY_HAND : described.pumpFlow().in("m^3/s");
         Basins.Basin watched = basins.sump() == null ? basins.display() : basins.sump();
@@ -46,7 +47,8 @@ final class TopOffs {
         Setting works = builder.setting("top-off works", 1);
         builder.add(new TopOffFloat(reservoir, watched.body(), watched.volume(), PLAY * area, flow, works));
         // Where nobody says how often, the keeper never lets it run dry.
-        capacity = described == null ? 0.02 : Math.max(1e-3, described.reservoir().in("m^3"));
+        capacity =
+                described == null ? 0.02 : Math.max(1e-3, described.reservoir().in("m^3"));
         double every = described == null || described.refilledEvery() == null
                 ? DAY
                 : described.refilledEvery().in("s");

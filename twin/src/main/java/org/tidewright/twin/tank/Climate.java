@@ -154,10 +154,11 @@ public final class Climate {
             return;
         }
         Supply returnPump = supplies.of(Names.RETURN_PUMP);
-        builder.add(new Circulation(display, sump, basins.running().displayFlow(), returnPump));
+        builder.add(Circulation.level(display, sump, basins.running().displayFlow(), returnPump));
         Basins.Basin refugium = basins.refugium();
         if (refugium != null) {
-            builder.add(new Circulation(refugium.body(), sump, basins.running().refugiumFlow(), returnPump));
+            builder.add(
+                    Circulation.level(refugium.body(), sump, basins.running().refugiumFlow(), returnPump));
         }
     }
 

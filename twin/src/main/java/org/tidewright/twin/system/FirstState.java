@@ -1,0 +1,199 @@
+package org.tidewright.twin.system;
+
+import static java.util.Objects.requireNonNull;
+
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Rock;
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.law.biota.BodyComposition;
+import org.tidewright.twin.law.biota.Digestion;
+import org.tidewright.twin.law.biota.Partition;
+import org.tidewright.twin.law.gas.ReefRespiration;
+import org.tidewright.twin.law.nutrient.Nitrifiers;
+import org.tidewright.twin.law.nutrient.PhosphateAdsorption;
+import org.tidewright.twin.law.nutrient.Remineralisation;
+import org.tidewright.twin.mechanism.nutrient.Nitrification;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.run.State;
+import org.tidewright.twin.tank.Basins;
+import org.tidewright.twin.tank.PowerSupplies;
+import org.tidewright.twin.tank.Water;
+
+/**
+ * What a system holds when a run begins: the water as the plan states it, and everything the plan cannot state as it would
+ * be after months of the same regime.
+ */
+final class FirstState {
+    private static final double DAY = 86_400;
+
+    /** Carbon dioxide of a fed tank in a lived-in room, before the twin finds its own; common practice. */
+    private static final double USUAL_CARBON_DIOXIDE = 600e-6;
+
+    /** A few algae are always there: 0.1 mmol of nitrogen in a cubic metre; an estimate. */
+    private static final double FEW_ALGAE = 1e-4;
+
+    /** Share of the nitrifiers of ripe rock on rock that is seeded, or dry with a trace in it; an estimate. */
+    private static final double SEEDED = 0.02;
+
+    private static final double TRACE = 5e-4;
+
+    private final Plan plan;
+    private final Water water;
+    private final KeptWater kept;
+    private final Network network;
+    private final Surroundings room;
+    private final Basins basins;
+    private final Pools pools;
+    private final Ration fed;
+    private final Bacteria bacteria;
+    private final PowerSupplies supplies;
+    private final TopOffs topOffs;
+    private final AlgaeBeds algaeBeds;
+
+    FirstState(
+            Plan plan,
+            Water water,
+            Network network,
+            Surroundings room,
+            Basins basins,
+            Pools pools,
+            Ration fed,
+            Bacteria bacteria,
+            PowerSupplies supplies,
+            TopOffs topOffs,
+            AlgaeBeds algaeBeds) {
+        this.plan = plan;
+        this.water = water;
+        this.kept = KeptWater.of(plan.water(), water);
+        this.network = network;
+        this.room = room;
+        this.basins = basins;
+        this.pools = pools;
+        this.fed = fed;
+        this.bacteria = bacteria;
+        this.supplies = supplies;
+        this.topOffs = topOffs;
+        this.algaeBeds = algaeBeds;
+    }
+
+    State of(@Unit("*") double[] parameters) {
+        State state = new State(network);
+        for (Basins.Basin basin : basins.all()) {
+            state.fill(basin.body(), basin.volume(), water.temperature(), water.salinity(), water.oxygen());
+        }
+        state(state, USUAL_CARBON_DIOXIDE);
+        room.fill(state);
+        supplies.fill(state, parameters);
+        topOffs.fill(state);
+        algaeBeds.fill(state);
+        waste(state);
+        nitrifiers(state, parameters);
+        animals(state);
+        return state;
+    }
+
+    /** Sets what the plan states of the water, with carbon for a partial pressure of carbon dioxide. */
+    void state(State state, @Unit("atm") double carbonDioxide) {
+        for (Basins.Basin basin : basins.all()) {
+            Body body = basin.body();
+            state.dissolve(body, Stock.SALT, kept.salt())
+                    .dissolve(body, Stock.ALKALINITY, kept.alkalinity())
+                    .dissolve(body, Stock.CALCIUM, kept.calcium())
+                    .dissolve(body, Stock.MAGNESIUM, kept.magnesium())
+                    .dissolve(body, Stock.NITRATE, kept.nitrate())
+                    .dissolve(body, Stock.NITRITE, kept.nitrite())
+                    .dissolve(body, Stock.AMMONIA, kept.ammonia())
+                    .dissolve(body, Stock.PHOSPHATE, kept.phosphate())
+                    .dissolve(
+                            body,
+                            Stock.INORGANIC_CARBON,
+                            KeptWater.carbonUnder(
+                                    carbonDioxide,
+                                    water.temperature(),
+                                    water.salinity(),
+                                    kept.alkalinity(),
+                                    water.density()));
+        }
+        double display = state.get(basins.display().body(), Stock.WATER);
+        state.set(
+                pools.rockPhosphate(),
+                Stock.PHOSPHATE,
+                PhosphateAdsorption.RESERVOIR_RATIO.usual() * kept.phosphate() * display);
+    }
+
+    /** Waste as it comes to rest between what the animals drop and what rots. */
+    private void waste(State state) {
+        double soon = Remineralisation.LABILE.usual();
+        double slow = Remineralisation.SLOW.usual();
+        double settles = 0.1 / DAY;
+        double labile = Remineralisation.LABILE_SHARE.usual();
+        double volume = basins.all().stream().mapToDouble(Basins.Basin::volume).sum();
+        Stock[] stocks = {Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS};
+        Partition[] shares = {Digestion.CARBON_ADULT, Digestion.NITROGEN_ADULT, Digestion.PHOSPHORUS_ADULT};
+        double[] ration = {fed.carbon(), fed.nitrogen(), fed.phosphorus()};
+        for (int i = 0; i < stocks.length; i++) {
+            double quicker = stocks[i] == Stock.ORGANIC_PHOSPHORUS ? Remineralisation.PHOSPHORUS_FACTOR.usual() : 1;
+            double afloat = ration[i] * (shares[i].faeces() * labile + shares[i].uneaten());
+            double suspended = afloat / (soon * quicker + settles);
+            double dropped = ration[i] * shares[i].faeces() * (1 - labile) + settles * suspended;
+            for (Basins.Basin basin : basins.all()) {
+                state.dissolve(basin.body(), stocks[i], suspended / volume);
+            }
+            state.set(pools.ground(), stocks[i], dropped / (slow * quicker));
+        }
+    }
+
+    /**
+     * Nitrifiers in the number that a load keeps: growth mu m meets loss b, so that C = L mu / b, as far as there is room.
+     */
+    private void nitrifiers(State state, double[] parameters) {
+        double load = fed.nitrogen() * (Digestion.NITROGEN_ADULT.excreted() + Digestion.NITROGEN_ADULT.faeces());
+        double most = parameters[bacteria.greatestCapacity().index()];
+        cells(state, pools.ammoniaOxidisers(), Nitrification.Step.AMMONIA, load, most);
+        cells(state, pools.nitriteOxidisers(), Nitrification.Step.NITRITE, load, most);
+    }
+
+    private void cells(State state, Body cells, Nitrification.Step step, double load, double most) {
+        Nitrifiers guild = step.cells();
+        double kept = Math.min(0.9 * most, load * guild.growth() / guild.decay());
+        double capacity = Math.max(1e-3 * most, kept) * ripeness(plan.display().rock());
+        double nitrogen = guild.cells(capacity);
+        state.set(cells, Stock.ORGANIC_NITROGEN, nitrogen);
+        state.set(cells, Stock.ORGANIC_CARBON, 5 * nitrogen);
+    }
+
+    private static double ripeness(@org.jspecify.annotations.Nullable Rock rock) {
+        Rock.State ripe = rock == null || rock.state() == null ? Rock.State.LIVE : rock.state();
+        return switch (ripe) {
+            case LIVE -> 1;
+            case SEEDED -> SEEDED;
+            case DRY -> TRACE;
+        };
+    }
+
+    private void animals(State state) {
+        double mass = Life.massOfFish(plan.inhabitants());
+        state.set(pools.fish(), Stock.ORGANIC_CARBON, mass * BodyComposition.CARBON)
+                .set(pools.fish(), Stock.ORGANIC_NITROGEN, mass * BodyComposition.NITROGEN)
+                .set(pools.fish(), Stock.ORGANIC_PHOSPHORUS, mass * BodyComposition.PHOSPHORUS)
+                .set(pools.reserve(), Stock.ORGANIC_CARBON, DAY * fed.carbon() * Digestion.CARBON_ADULT.excreted());
+        double tissue = plan.inhabitants() == null || plan.inhabitants().coralTissue() == null
+                ? 0
+                : requireNonNull(plan.inhabitants().coralTissue()).in("m^2");
+        state.set(pools.corals(), Stock.ORGANIC_CARBON, tissue * ReefRespiration.CORAL * 2 * DAY);
+        double rock = plan.display().rock() == null
+                ? 0
+                : plan.display().rock().dryMass().in("kg");
+        double bed = plan.display().sand() == null ? 0 : basins.display().surface();
+        state.set(
+                pools.turf(),
+                Stock.ORGANIC_CARBON,
+                (rock * ReefRespiration.ROCK + bed * ReefRespiration.SAND) * 2 * DAY);
+        double algae = FEW_ALGAE * basins.display().volume();
+        state.set(pools.freeAlgae(), Stock.ORGANIC_NITROGEN, algae)
+                .set(pools.freeAlgae(), Stock.ORGANIC_CARBON, algae * 106.0 / 16)
+                .set(pools.freeAlgae(), Stock.ORGANIC_PHOSPHORUS, algae / 16);
+    }
+}
