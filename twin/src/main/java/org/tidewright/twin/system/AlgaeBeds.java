@@ -27,13 +27,15 @@ final class AlgaeBeds {
     private static final double DAY = 86_400;
 
     private final Network.Builder builder;
+    private final Levers levers;
     private final Doubt doubt;
     private final World world;
     private final Pools pools;
     private final Map<Body, Algae> beds = new LinkedHashMap<>();
 
-    AlgaeBeds(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, Lamps lamps) {
+    AlgaeBeds(Plan plan, Network.Builder builder, Levers levers, World world, Pools pools, Basins basins, Lamps lamps) {
         this.builder = builder;
+        this.levers = levers;
         this.doubt = new Doubt(builder);
         this.world = world;
         this.pools = pools;
@@ -61,8 +63,11 @@ final class AlgaeBeds {
         List<Lamp> over = lamps.over(place);
         Body algae = builder.body("algae in the " + place);
         beds.put(algae, described);
-        Setting litArea =
-                builder.setting("lit area of the " + place, described.litArea().in("m^2"));
+        Setting litArea = levers.amount(
+                place + " lit area",
+                "algae under the light",
+                "m^2",
+                described.litArea().in("m^2"));
         Parameter growth = doubt.of(
                 "algae in the " + place + ", growth",
                 "1/s",

@@ -19,13 +19,16 @@ import org.tidewright.twin.tank.Basins;
 final class Dosing {
     private static final double DAY = 86_400;
 
-    Dosing(Plan plan, Network.Builder builder, World world, Basins basins, Surroundings room) {
+    Dosing(Plan plan, Network.Builder builder, Levers levers, World world, Basins basins, Surroundings room) {
         double temperature = plan.room().temperature().in("degC");
         for (org.tidewright.plan.model.Dosing dosed : plan.dosing()) {
             Body into = basins.holding(dosed.into(), plan);
             Brew solution = solution(dosed, temperature, builder.heatPerVolume());
-            Setting perDay =
-                    builder.setting(dosed.name() + " dose", dosed.perDay().in("m^3/s") * DAY);
+            Setting perDay = levers.amount(
+                    dosed.name() + " dose",
+                    "solution dosed over a day",
+                    "m^3/s",
+                    dosed.perDay().in("m^3/s"));
             if (dosed.times().isEmpty()) {
                 spread(dosed, builder, world, into, solution, perDay);
             } else {
@@ -34,8 +37,8 @@ final class Dosing {
                     builder.add(new Routine(
                             dosed.name(),
                             Routine.daily(time.toSecondOfDay(), 1),
-                            (now, switches) ->
-                                    solution.pour(switches.atOnce(), world.store(), into, now.value(perDay) / pulses),
+                            (now, switches) -> solution.pour(
+                                    switches.atOnce(), world.store(), into, now.value(perDay) * DAY / pulses),
                             false));
                 }
             }

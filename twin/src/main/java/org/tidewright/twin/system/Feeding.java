@@ -28,9 +28,9 @@ final class Feeding {
      */
     record Meal(String name, Ration ration, @Unit("s") double timeOfDay, int everyDays) {}
 
-    Feeding(Network.Builder builder, World world, Pools pools, Body water, List<Meal> meals) {
+    Feeding(Network.Builder builder, Levers levers, World world, Pools pools, Body water, List<Meal> meals) {
         this.meals = List.copyOf(meals);
-        factor = builder.setting("feed", 1);
+        factor = levers.factor("feed", "every meal");
         Parameter uneaten = builder.parameter(
                 "food that is not eaten",
                 "1",

@@ -37,6 +37,7 @@ final class Filters {
 
     private final Plan plan;
     private final Network.Builder builder;
+    private final Levers levers;
     private final Doubt doubt;
     private final World world;
     private final PowerSupplies supplies;
@@ -45,9 +46,17 @@ final class Filters {
     private final double systemVolume;
     private final Map<String, Body> media = new LinkedHashMap<>();
 
-    Filters(Plan plan, Network.Builder builder, World world, PowerSupplies supplies, Basins basins, Surroundings room) {
+    Filters(
+            Plan plan,
+            Network.Builder builder,
+            Levers levers,
+            World world,
+            PowerSupplies supplies,
+            Basins basins,
+            Surroundings room) {
         this.plan = plan;
         this.builder = builder;
+        this.levers = levers;
         this.doubt = new Doubt(builder);
         this.world = world;
         this.supplies = supplies;
@@ -66,7 +75,7 @@ final class Filters {
 
     private void skimmer(Gear gear, Gear.Skimming skims) {
         Body water = basins.holding(gear.standsIn(), plan);
-        Setting strength = builder.setting(gear.name() + " strength", 1);
+        Setting strength = levers.factor(gear.name() + " strength", "what it takes out");
         double skimmate = skims.skimmate() == null
                 ? Skimming.skimmate(systemVolume, Skimming.WETNESS.usual())
                 : skims.skimmate().in("m^3/s");
@@ -128,9 +137,12 @@ final class Filters {
             case OUTDOORS ->
                 AirOver.ledIn(
                         world.outdoors(),
-                        builder.setting(gear.name() + " air, carbon dioxide", room.carbonDioxideOutdoors()));
+                        levers.amount(
+                                gear.name() + " air", "carbon dioxide in its air", "1", room.carbonDioxideOutdoors()));
             case SCRUBBED ->
-                AirOver.ledIn(world.outdoors(), builder.setting(gear.name() + " air, carbon dioxide", SCRUBBED));
+                AirOver.ledIn(
+                        world.outdoors(),
+                        levers.amount(gear.name() + " air", "carbon dioxide in its air", "1", SCRUBBED));
         };
     }
 
@@ -138,9 +150,13 @@ final class Filters {
         Body water = basins.holding(gear.standsIn(), plan);
         Body medium = builder.body("medium of the " + gear.name());
         media.put(gear.name(), medium);
-        Setting mass = builder.setting(gear.name() + " mass", described.mass().in("kg"));
-        Setting flow =
-                builder.setting(gear.name() + " flow", described.waterFlow().in("m^3/s"));
+        Setting mass = levers.amount(
+                gear.name() + " mass", "of the medium", "kg", described.mass().in("kg"));
+        Setting flow = levers.amount(
+                gear.name() + " flow",
+                "of water through it",
+                "m^3/s",
+                described.waterFlow().in("m^3/s"));
         if (described.kind() == Gear.Media.Kind.IRON_OXIDE) {
             builder.add(new PhosphateMedium(
                     gear.name(),

@@ -31,9 +31,9 @@ final class Lamps {
     private final Map<String, Lamp> byName = new LinkedHashMap<>();
     private final Map<String, List<Lamp>> byPlace = new LinkedHashMap<>();
 
-    Lamps(Plan plan, Network.Builder builder, PowerSupplies supplies, Basins basins, Body room) {
+    Lamps(Plan plan, Network.Builder builder, Levers levers, PowerSupplies supplies, Basins basins, Body room) {
         for (Light light : plan.lights()) {
-            Lamp lamp = lamp(light, builder, supplies, surfaceOf(light.over(), basins, plan));
+            Lamp lamp = lamp(light, levers, supplies, surfaceOf(light.over(), basins, plan));
             byName.put(light.name(), lamp);
             byPlace.computeIfAbsent(light.over(), place -> new ArrayList<>()).add(lamp);
             builder.add(lamp.corners());
@@ -57,7 +57,7 @@ final class Lamps {
                 .orElseThrow();
     }
 
-    private static Lamp lamp(Light light, Network.Builder builder, PowerSupplies supplies, double surface) {
+    private static Lamp lamp(Light light, Levers levers, PowerSupplies supplies, double surface) {
         double daily = light.daily().in("s");
         // Where the plan does not say, the middle of its hours is at two in the afternoon.
         double starts = light.starts() == null
@@ -69,9 +69,9 @@ final class Lamps {
         double ramp = light.ramp() == null ? 0 : light.ramp().in("s");
         return new Lamp(
                 light.name(),
-                builder.setting(light.name() + " comes on at", starts),
-                builder.setting(light.name() + " hours", daily),
-                builder.setting(light.name() + " strength", 1),
+                levers.amount(light.name() + " start", "time after midnight it comes on", "s", starts),
+                levers.amount(light.name() + " hours", "how long it shines", "s", daily),
+                levers.factor(light.name() + " strength", "its light and power"),
                 ramp,
                 full,
                 supplies.of(light.name()));

@@ -50,15 +50,15 @@ final class Life {
     private final Setting fish;
     private final Setting corals;
 
-    Life(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, List<Lamp> lamps) {
+    Life(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, List<Lamp> lamps, Levers levers) {
         this.builder = builder;
         this.doubt = new Doubt(builder);
         this.world = world;
         this.pools = pools;
         this.lamps = lamps;
         water = basins.display().body();
-        fish = builder.setting("fish", 1);
-        corals = builder.setting("corals", 1);
+        fish = levers.factor("fish", "the plan's fish; more eat only if fed more");
+        corals = levers.factor("corals", "the plan's corals");
         if (plan.inhabitants() != null) {
             shoal(plan.inhabitants());
             coralCommunity(plan.inhabitants());

@@ -38,11 +38,12 @@ final class Regime {
             Surroundings room,
             Pools pools,
             Basins basins,
-            Water water) {
-        feeding = new Feeding(builder, world, pools, basins.display().body(), meals(plan));
-        new Dosing(plan, builder, world, basins, room);
-        new WaterChanges(builder, world, basins.display().body(), newWater(plan, water), changes(plan));
-        people(plan, builder, world, room);
+            Water water,
+            Levers levers) {
+        feeding = new Feeding(builder, levers, world, pools, basins.display().body(), meals(plan));
+        new Dosing(plan, builder, levers, world, basins, room);
+        new WaterChanges(builder, levers, world, basins.display().body(), newWater(plan, water), changes(plan));
+        people(plan, builder, levers, world, room);
     }
 
     private static List<Feeding.Meal> meals(Plan plan) {
@@ -107,8 +108,8 @@ final class Regime {
         return stated == null ? otherwise : stated.in(unit) / perMole;
     }
 
-    private static void people(Plan plan, Network.Builder builder, World world, Surroundings room) {
-        Setting present = builder.setting("people in the room", 0);
+    private static void people(Plan plan, Network.Builder builder, Levers levers, World world, Surroundings room) {
+        Setting present = levers.amount("people in the room", "how many there are now", "1", 0);
         builder.add(new People(world.people(), room.air().air(), present, CARBON_DIOXIDE_OF_ONE, VAPOUR_OF_ONE));
         for (org.tidewright.plan.model.Room.People group : plan.room().people()) {
             double from = group.from().toSecondOfDay();

@@ -48,7 +48,7 @@ final class Surroundings {
     private final double carbonDioxideOutdoors;
     private final double usualChanges;
 
-    Surroundings(Plan plan, Network.Builder builder, World world, Weather weather) {
+    Surroundings(Plan plan, Network.Builder builder, Levers levers, World world, Weather weather) {
         described = plan.room();
         double usual = described.temperature().in("degC");
         double capacity =
@@ -63,9 +63,10 @@ final class Surroundings {
         usualChanges = described.airChanges() == null
                 ? USUAL_CHANGES
                 : described.airChanges().in("1/s");
-        changes = builder.setting("air changes of the room", usualChanges);
-        temperature = builder.setting("temperature of the room", usual);
-        heating = builder.setting("heating of the house works", 1);
+        changes =
+                levers.amount("air changes", "of the room; an open window makes 3 to 10 an hour", "1/s", usualChanges);
+        temperature = levers.amount("room temperature", "what its heating and cooling hold", "degC", usual);
+        heating = levers.onOff("room heating", "heating and cooling of the room");
         builder.add(new RoomEnvelope(fabric, world.outdoors(), weather, heatLoss(builder)));
         builder.add(new HouseHeating(world.house(), fabric, temperature, heating, capacity / HEATING_TIME));
         builder.add(new Ventilation(

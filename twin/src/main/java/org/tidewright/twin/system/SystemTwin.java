@@ -3,9 +3,7 @@ package org.tidewright.twin.system;
 import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
@@ -49,26 +47,27 @@ public final class SystemTwin {
         this.plan = plan;
         water = Water.of(plan);
         Network.Builder builder = new Network.Builder(Layout.OF_ALL, water.density(), water.specificHeat());
+        levers = new Levers(builder);
         world = World.in(builder);
-        room = new Surroundings(plan, builder, world, weather);
+        room = new Surroundings(plan, builder, levers, world, weather);
         basins = new Basins(plan, water, RunningVolumes.of(plan), builder);
         pools = Pools.in(builder);
-        Setting mains = builder.setting("mains", 1);
+        Setting mains = levers.onOff("power", "the mains");
         supplies =
                 new PowerSupplies(builder, room.fabric(), plan.backup(), new Supply.Source(world.mains(), mains, null));
         basins.addWalls(builder, room.fabric());
         circulation(builder);
-        Lamps lamps = new Lamps(plan, builder, supplies, basins, room.fabric());
+        Lamps lamps = new Lamps(plan, builder, levers, supplies, basins, room.fabric());
         Devices devices = new Devices(plan, builder, world, supplies, basins, room);
         surfaces(builder, devices);
-        TopOffs topOffs = new TopOffs(plan, builder, world, basins);
-        Regime regime = new Regime(plan, builder, world, room, pools, basins, water);
-        new Filters(plan, builder, world, supplies, basins, room);
-        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, world, pools, basins, lamps);
+        TopOffs topOffs = new TopOffs(plan, builder, levers, world, basins);
+        Regime regime = new Regime(plan, builder, world, room, pools, basins, water, levers);
+        new Filters(plan, builder, levers, world, supplies, basins, room);
+        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, levers, world, pools, basins, lamps);
         Bacteria bacteria = new Bacteria(plan, builder, world, pools, basins);
-        new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY));
+        new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
         network = builder.build();
-        levers = new Levers(network);
+        supplies.works().forEach((device, works) -> levers.add(device, "whether it runs", works));
         firstState = new FirstState(
                 plan,
                 water,
@@ -191,9 +190,5 @@ public final class SystemTwin {
 
     Pools pools() {
         return pools;
-    }
-
-    Map<String, Setting> works() {
-        return new LinkedHashMap<>(supplies.works());
     }
 }

@@ -29,7 +29,7 @@ final class TopOffs {
     private final Brew fill;
     private final Body reservoir;
 
-    TopOffs(Plan plan, Network.Builder builder, World world, Basins basins) {
+    TopOffs(Plan plan, Network.Builder builder, Levers levers, World world, Basins basins) {
         @Nullable TopOff described = plan.topOff();
         temperature = plan.room().temperature().in("degC");
         heatPerVolume = builder.heatPerVolume();
@@ -44,7 +44,7 @@ final class TopOffs {
                 ? watched.surface()
                 : basins.vessels().lastSection().vessel().length()
                         * basins.vessels().lastSection().vessel().width();
-        Setting works = builder.setting("top-off works", 1);
+        Setting works = levers.onOff("top-off", "its pump and float");
         builder.add(new TopOffFloat(reservoir, watched.body(), watched.volume(), PLAY * area, flow, works));
         // Where nobody says how often, the keeper never lets it run dry.
         capacity =
@@ -52,7 +52,7 @@ final class TopOffs {
         double every = described == null || described.refilledEvery() == null
                 ? DAY
                 : described.refilledEvery().in("s");
-        Setting refilled = builder.setting("reservoir is refilled", 1);
+        Setting refilled = levers.onOff("reservoir refill", "somebody fills the reservoir");
         builder.add(new Routine(
                 "reservoir refilled",
                 (time, now) -> (Math.floor(time / every) + 1) * every,

@@ -24,8 +24,8 @@ final class WaterChanges {
             @Unit("s") double timeOfDay,
             int everyDays) {}
 
-    WaterChanges(Network.Builder builder, World world, Body from, Brew newWater, List<Change> changes) {
-        factor = builder.setting("water changes", 1);
+    WaterChanges(Network.Builder builder, Levers levers, World world, Body from, Brew newWater, List<Change> changes) {
+        factor = levers.factor("water changes", "volume of every change");
         for (Change change : changes) {
             builder.add(new Routine(
                     change.name(), Routine.daily(change.timeOfDay(), change.everyDays()), (now, switches) -> {

@@ -1,7 +1,7 @@
 package org.tidewright.twin.tank;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +34,7 @@ public final class PowerSupplies {
     private final @Nullable Source generator;
     private final Supply.@Nullable Source mains;
     private final Network.Builder builder;
-    private final Map<String, Setting> works = new HashMap<>();
+    private final Map<String, Setting> works = new LinkedHashMap<>();
     private double generatorLoad;
 
     /** A source with the parameter that says how much of its store can be used. */

@@ -9,14 +9,14 @@ import org.tidewright.twin.contract.View;
 /**
  * A dose spread over a part of the day, or all of it.
  *
- * @param volumePerDay setting: what is poured in a day, m³
+ * @param mean setting: mean flow over the whole day, m³/s
  * @param from time of day it begins
  * @param lasts how long it takes
  * @param pouring what a volume of it does
  */
 public record SteadyDose(
         String name,
-        Setting volumePerDay,
+        Setting mean,
         @Unit("s") double from,
         @Unit("s") double lasts,
         Pouring pouring) implements Mechanism {
@@ -32,7 +32,7 @@ public record SteadyDose(
     public void act(View now, Transfers out) {
         double since = (now.time() - from) % DAY;
         if (lasts >= DAY || (since < 0 ? since + DAY : since) < lasts) {
-            pouring.pour(now, out, now.value(volumePerDay) / lasts);
+            pouring.pour(now, out, now.value(mean) * DAY / lasts);
         }
     }
 }
