@@ -11,10 +11,15 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.View;
+import org.tidewright.twin.mechanism.air.RoomAir;
 import org.tidewright.twin.mechanism.heat.Weather;
+import org.tidewright.twin.mechanism.light.Lamp;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.Circulation;
+import org.tidewright.twin.run.Accuracy;
 import org.tidewright.twin.run.Network;
+import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.PowerSupplies;
@@ -27,6 +32,9 @@ import org.tidewright.twin.tank.Water;
  * is midnight.
  */
 public final class SystemTwin {
+    /** Suspended waste, guts and the room's air settle within days; what takes longer starts where it would end. */
+    private static final double SETTLING_DAYS = 7;
+
     private final Plan plan;
     private final Water water;
     private final Network network;
@@ -35,6 +43,7 @@ public final class SystemTwin {
     private final Basins basins;
     private final Pools pools;
     private final Levers levers;
+    private final Lamps lamps;
     private final FirstState firstState;
     private final PowerSupplies supplies;
 
@@ -57,7 +66,7 @@ public final class SystemTwin {
                 new PowerSupplies(builder, room.fabric(), plan.backup(), new Supply.Source(world.mains(), mains, null));
         basins.addWalls(builder, room.fabric());
         circulation(builder);
-        Lamps lamps = new Lamps(plan, builder, levers, supplies, basins, room.fabric());
+        lamps = new Lamps(plan, builder, levers, supplies, basins, room.fabric());
         Devices devices = new Devices(plan, builder, world, supplies, basins, room);
         surfaces(builder, devices);
         TopOffs topOffs = new TopOffs(plan, builder, levers, world, basins);
@@ -177,6 +186,33 @@ public final class SystemTwin {
     /** All bodies at midnight of the first day, with the parameters a run will use. */
     public State start(@Unit("*") double[] parameters) {
         return firstState.of(parameters);
+    }
+
+    /**
+     * The same once pools and air have come to rest with each other: after days of its own regime, with the water then set
+     * to what the plan states, its carbon dioxide as it was found.
+     */
+    public State settled(@Unit("*") double[] parameters) {
+        State state = start(parameters);
+        Run run = new Run(network, parameters, state, Accuracy.OF_A_YEAR);
+        run.until(SETTLING_DAYS * 86_400);
+        double carbonDioxide = run.now().solution(display()).partialPressure();
+        firstState.state(state, carbonDioxide);
+        return state;
+    }
+
+    /** The air of the room, for reading. */
+    public RoomAir roomAir() {
+        return room.air();
+    }
+
+    /** Light on what grows in the display. */
+    public @Unit("mol/(m^2*s)") double lightOverDisplay(View now) {
+        double light = 0;
+        for (Lamp lamp : lamps.over(Names.DISPLAY)) {
+            light += lamp.light(now);
+        }
+        return light;
     }
 
     /** Water of the system while everything runs. */

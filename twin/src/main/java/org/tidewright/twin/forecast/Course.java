@@ -1,0 +1,33 @@
+package org.tidewright.twin.forecast;
+
+import java.util.List;
+import java.util.Map;
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.run.Account;
+import org.tidewright.twin.run.Occurrence;
+
+/**
+ * What a forecast found.
+ *
+ * @param time of the samples, since the first midnight
+ * @param values of each quantity, in its unit
+ * @param events what happened on the way
+ * @param account what moved every stock over the whole of it
+ */
+public record Course(
+        @Unit("s") double[] time, @Unit("*") Map<Quantity, double[]> values, List<Occurrence> events, Account account) {
+    /** The samples of a quantity. */
+    public @Unit("*") double[] of(Quantity quantity) {
+        double[] samples = values.get(quantity);
+        if (samples == null) {
+            throw new IllegalArgumentException(quantity + " was not asked for");
+        }
+        return samples;
+    }
+
+    /** Its last sample. */
+    public @Unit("*") double last(Quantity quantity) {
+        double[] samples = of(quantity);
+        return samples[samples.length - 1];
+    }
+}
