@@ -26,7 +26,7 @@ final class Crossings {
 
     private static final int LAST_PLACES = 4;
 
-    private final DenseOutput step;
+    private final Interpolant step;
     private final double[] scratch;
     private final DoubleUnaryOperator guardOverTime = this::guardAt;
 
@@ -38,7 +38,7 @@ final class Crossings {
     private boolean unarmed;
     private int watched;
 
-    Crossings(int size, DenseOutput step) {
+    Crossings(int size, Interpolant step) {
         scratch = new double[size];
         this.step = step;
     }

@@ -14,7 +14,7 @@ import static org.tidewright.numerics.ode.Tableau.*;
  * <p>Hairer, Nørsett and Wanner 1993, section II.6, as in the function CONTD5 of their code DOPRI5. Each term is a sum of
  * slopes, so linear invariants hold between the ends too.
  */
-final class DenseOutput implements Interpolant {
+final class DenseOutput implements StepOutput {
     private final Stages stages;
     private final double[] r2;
     private final double[] r3;
@@ -35,8 +35,8 @@ final class DenseOutput implements Interpolant {
         r5 = new double[size];
     }
 
-    /** Shows a successful trial until it is {@link #close() closed}, which must be before the trial is accepted. */
-    void open(double stepFrom, double stepTo, double[] y) {
+    @Override
+    public void open(double stepFrom, double stepTo, double[] y) {
         from = stepFrom;
         stepEnd = stepTo;
         to = stepTo;
@@ -44,13 +44,13 @@ final class DenseOutput implements Interpolant {
         prepared = false;
     }
 
-    /** Shortens the step to a crossing within it. */
-    void endAt(double time) {
+    @Override
+    public void endAt(double time) {
         to = time;
     }
 
-    /** Refuses every time from here on: the slopes belong to the next step. */
-    void close() {
+    @Override
+    public void close() {
         to = Double.NaN;
     }
 

@@ -1,6 +1,11 @@
 package org.tidewright.numerics.ode;
 
-/** A system of ordinary differential equations dy/dt = f(t, y). */
+/**
+ * A system of ordinary differential equations dy/dt = f(t, y).
+ *
+ * <p>Equations that keep account of what moved may listen to how a step is made of slopes: the change of the state over
+ * each step is a weighted sum of the slopes evaluated in it. Slopes are numbered from 0 within a step.
+ */
 public interface Equations {
     /** Number of states. */
     int size();
@@ -14,9 +19,17 @@ public interface Equations {
      */
     void slopes(double time, double[] state, double[] slope);
 
+    /** The next call of {@link #slopes} is for this stage of the step; it replaces what was there. */
     default void evaluating(int stage) {}
 
-    default void carriedOver(int from) {}
+    /** The slope of this stage is stage 0 of the step that begins now. */
+    default void carriedOver(int stage) {}
 
+    /**
+     * The state has moved on by the sum over all stages of weight times slope, to rounding; to a crossing where one cut
+     * the step short.
+     *
+     * @param weights by stage, in units of time; valid during the call only
+     */
     default void advanced(double[] weights) {}
 }

@@ -17,7 +17,9 @@ import java.util.Arrays;
  * a sum by Knuth, The Art of Computer Programming 2, section 4.2.2), or a total would wander over the many steps of a
  * long run.
  */
-final class Stages {
+final class Stages implements Trial {
+    private static final int LAST = 6;
+
     private final Equations equations;
     private final Tolerance tolerance;
     private final int size;
@@ -36,6 +38,7 @@ final class Stages {
     private final double[] error;
     private double[] carry;
     private double[] carryAfter;
+    private final DenseOutput output;
 
     Stages(Equations equations, Tolerance tolerance) {
         this.equations = equations;
@@ -53,11 +56,41 @@ final class Stages {
         error = new double[size];
         carry = new double[size];
         carryAfter = new double[size];
+        output = new DenseOutput(size, this);
     }
 
-    /** Takes the first slope afresh: nothing is kept from before, for the equations' settings may have changed. */
-    void begin(double time, double[] y) {
+    @Override
+    public StepOutput output() {
+        return output;
+    }
+
+    @Override
+    public int slopeCount() {
+        return LAST + 1;
+    }
+
+    @Override
+    public int errorOrder() {
+        return 5;
+    }
+
+    /** From the polynomial of {@link DenseOutput}, which is linear in the slopes; at the end of the step, b. */
+    @Override
+    public void weights(double share, double length, double[] weights) {
+        double rest = 1 - share;
+        for (int i = 0; i <= LAST; i++) {
+            double first = i == 0 ? 1 : 0;
+            double last = i == LAST ? 1 : 0;
+            double bend = first - B[i];
+            double inner = B[i] - last - bend + rest * D[i];
+            weights[i] = length * share * (B[i] + rest * (bend + share * inner));
+        }
+    }
+
+    @Override
+    public void begin(double time, double[] y) {
         Arrays.fill(carry, 0);
+        equations.evaluating(0);
         equations.slopes(time, y, k1);
         for (int i = 0; i < size; i++) {
             if (!Double.isFinite(k1[i])) {
@@ -66,37 +99,37 @@ final class Stages {
         }
     }
 
-    /** Tries the step and returns its error in units of the tolerance: infinite when the trial ran off to infinity. */
-    double attempt(double from, double to, double[] y) {
+    @Override
+    public double attempt(double from, double to, double[] y) {
         double h = to - from;
         for (int i = 0; i < size; i++) {
             stage[i] = y[i] + h * (A21 * k1[i]);
         }
-        if (!slope(from + C2 * h, stage, k2, h)) {
+        if (!slope(1, from + C2 * h, stage, k2, h)) {
             return Double.POSITIVE_INFINITY;
         }
         for (int i = 0; i < size; i++) {
             stage[i] = y[i] + h * (A31 * k1[i] + A32 * k2[i]);
         }
-        if (!slope(from + C3 * h, stage, k3, h)) {
+        if (!slope(2, from + C3 * h, stage, k3, h)) {
             return Double.POSITIVE_INFINITY;
         }
         for (int i = 0; i < size; i++) {
             stage[i] = y[i] + h * (A41 * k1[i] + A42 * k2[i] + A43 * k3[i]);
         }
-        if (!slope(from + C4 * h, stage, k4, h)) {
+        if (!slope(3, from + C4 * h, stage, k4, h)) {
             return Double.POSITIVE_INFINITY;
         }
         for (int i = 0; i < size; i++) {
             stage[i] = y[i] + h * (A51 * k1[i] + A52 * k2[i] + A53 * k3[i] + A54 * k4[i]);
         }
-        if (!slope(from + C5 * h, stage, k5, h)) {
+        if (!slope(4, from + C5 * h, stage, k5, h)) {
             return Double.POSITIVE_INFINITY;
         }
         for (int i = 0; i < size; i++) {
             stage[i] = y[i] + h * (A61 * k1[i] + A62 * k2[i] + A63 * k3[i] + A64 * k4[i] + A65 * k5[i]);
         }
-        if (!slope(to, stage, k6, h)) {
+        if (!slope(5, to, stage, k6, h)) {
             return Double.POSITIVE_INFINITY;
         }
         for (int i = 0; i < size; i++) {
@@ -106,7 +139,7 @@ final class Stages {
             carryAfter[i] = (y[i] - (sum - changeKept)) + (change - changeKept);
             result[i] = sum;
         }
-        if (!slope(to, result, k7, h)) {
+        if (!slope(LAST, to, result, k7, h)) {
             return Double.POSITIVE_INFINITY;
         }
         for (int i = 0; i < size; i++) {
@@ -116,8 +149,9 @@ final class Stages {
         return Double.isNaN(norm) ? Double.POSITIVE_INFINITY : norm;
     }
 
-    /** Moves {@code y} to the result; the last slope becomes the first one of the next step. */
-    void accept(double[] y) {
+    @Override
+    public void accept(double[] y) {
+        equations.carriedOver(LAST);
         System.arraycopy(result, 0, y, 0, size);
         double[] first = k1;
         k1 = k7;
@@ -131,7 +165,8 @@ final class Stages {
      * First step by Hairer, Nørsett and Wanner 1993, section II.4, "Starting Step Size": from the sizes of the state, of
      * its slope and of the slope's change over a small explicit Euler step.
      */
-    double firstStep(double time, double[] y, double longest) {
+    @Override
+    public double firstStep(double time, double[] y, double longest) {
         double sizeOfState = tolerance.norm(y, y, y);
         double sizeOfSlope = tolerance.norm(k1, y, y);
         double small = sizeOfState < 1e-5 || sizeOfSlope < 1e-5 ? 1e-6 : 0.01 * sizeOfState / sizeOfSlope;
@@ -139,7 +174,7 @@ final class Stages {
         for (int i = 0; i < size; i++) {
             stage[i] = y[i] + small * k1[i];
         }
-        if (!slope(time + small, stage, k2, small)) {
+        if (!slope(1, time + small, stage, k2, small)) {
             return small * 1e-3;
         }
         for (int i = 0; i < size; i++) {
@@ -151,8 +186,8 @@ final class Stages {
         return Math.min(Math.min(100 * small, fitting), longest);
     }
 
-    /** The state whose error in the last trial was the largest part of its tolerance, or not finite. */
-    int worstState(double[] y) {
+    @Override
+    public int worstState(double[] y) {
         int worst = 0;
         double most = -1;
         for (int i = 0; i < size; i++) {
@@ -169,7 +204,8 @@ final class Stages {
     }
 
     /** Evaluates a slope; false when it is infinite, or follows from a state that is. */
-    private boolean slope(double time, double[] at, double[] k, double step) {
+    private boolean slope(int number, double time, double[] at, double[] k, double step) {
+        equations.evaluating(number);
         equations.slopes(time, at, k);
         for (int i = 0; i < size; i++) {
             if (!(Math.abs(k[i]) <= Double.MAX_VALUE)) {

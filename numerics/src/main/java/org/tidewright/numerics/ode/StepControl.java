@@ -4,7 +4,7 @@ package org.tidewright.numerics.ode;
  * Proportional-integral choice of the next step from the scaled error of this one.
  *
  * <pre>
- * accepted: h_new = h min(10, max(0.2, 0.9 err^(-a) err_old^b)),  b = 0.04,  a = 1/5 - 0.75 b
+ * accepted: h_new = h min(10, max(0.2, 0.9 err^(-a) err_old^b)),  b = 0.04,  a = 1/order - 0.75 b
  * rejected: h_new = h max(0.2, 0.9 err^(-a))
  * </pre>
  *
@@ -13,16 +13,24 @@ package org.tidewright.numerics.ode;
  * steps are the same on every machine; its pow allocates, hence the logarithms.
  */
 final class StepControl {
-    private static final double ORDER = 5;
     private static final double INTEGRAL = 0.04;
-    private static final double PROPORTIONAL = 1 / ORDER - 0.75 * INTEGRAL;
     private static final double LOG_SAFETY = StrictMath.log(0.9);
     private static final double LEAST_FACTOR = 0.2;
     private static final double GREATEST_FACTOR = 10;
     private static final double LEAST_LOG_ERROR_REMEMBERED = StrictMath.log(1e-4);
 
+    private final double proportional;
     private double lastLogError = LEAST_LOG_ERROR_REMEMBERED;
     private boolean justRejected;
+
+    /**
+     * Control for a method.
+     *
+     * @param order of its error as a power of the step: 5 for the pair of orders 5 and 4
+     */
+    StepControl(int order) {
+        proportional = 1.0 / order - 0.75 * INTEGRAL;
+    }
 
     /** Forgets the errors of steps taken before a jump. */
     void restart() {
@@ -33,7 +41,7 @@ final class StepControl {
     /** Factor for the step after an accepted one; no growth straight after a rejection. */
     double factorAfterAcceptance(double error) {
         double logError = StrictMath.log(error);
-        double wanted = StrictMath.exp(LOG_SAFETY - PROPORTIONAL * logError + INTEGRAL * lastLogError);
+        double wanted = StrictMath.exp(LOG_SAFETY - proportional * logError + INTEGRAL * lastLogError);
         double factor = Math.min(justRejected ? 1 : GREATEST_FACTOR, Math.max(LEAST_FACTOR, wanted));
         lastLogError = Math.max(logError, LEAST_LOG_ERROR_REMEMBERED);
         justRejected = false;
@@ -43,7 +51,7 @@ final class StepControl {
     /** Factor for a second try; an infinite error asks for the strongest cut. */
     double factorAfterRejection(double error) {
         justRejected = true;
-        return Math.max(LEAST_FACTOR, StrictMath.exp(LOG_SAFETY - PROPORTIONAL * StrictMath.log(error)));
+        return Math.max(LEAST_FACTOR, StrictMath.exp(LOG_SAFETY - proportional * StrictMath.log(error)));
     }
 
     /** Whether the factor was held back by its bound rather than chosen by the error. */

@@ -52,5 +52,10 @@ final class Tableau {
     static final double D6 = -1453857185.0 / 822651844.0;
     static final double D7 = 69997945.0 / 29380423.0;
 
+    /** b and d of all seven stages. */
+    static final double[] B = {B1, 0, B3, B4, B5, B6, 0};
+
+    static final double[] D = {D1, 0, D3, D4, D5, D6, D7};
+
     private Tableau() {}
 }

@@ -6,12 +6,15 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.numerics.ode.AdditiveRungeKutta;
 import org.tidewright.numerics.ode.DormandPrince;
-import org.tidewright.numerics.ode.Equations;
 import org.tidewright.numerics.ode.Guard;
 import org.tidewright.numerics.ode.Interpolant;
+import org.tidewright.numerics.ode.SplitEquations;
 import org.tidewright.numerics.ode.StepListener;
+import org.tidewright.numerics.ode.Stepper;
 import org.tidewright.numerics.ode.Stop;
+import org.tidewright.numerics.ode.Tolerance;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
@@ -37,7 +40,7 @@ public final class Run {
     private final State state;
     private final double[] settings;
     private final Moment present;
-    private final DormandPrince stepper;
+    private final Stepper stepper;
     private final List<Guard> guards = new ArrayList<>();
     private final boolean[] happened;
     private final List<Order> orders = new ArrayList<>();
@@ -68,7 +71,10 @@ public final class Run {
         settings = network.settings().stream().mapToDouble(Setting::initial).toArray();
         present = new Moment(network, parameters, settings);
         rightHandSide = new RightHandSide(network, parameters, settings);
-        stepper = new DormandPrince(rightHandSide, accuracy.tolerance(network, state));
+        Tolerance tolerance = accuracy.tolerance(network, state);
+        stepper = rightHandSide.exchanges()
+                ? new AdditiveRungeKutta(rightHandSide, tolerance)
+                : new DormandPrince(rightHandSide, tolerance);
         Moment guarded = new Moment(network, parameters, settings);
         happened = new boolean[network.watches().size()];
         for (int i = 0; i < happened.length; i++) {
@@ -359,11 +365,13 @@ public final class Run {
         }
     }
 
-    private static final class RightHandSide implements Equations {
+    private static final class RightHandSide implements SplitEquations {
         private final Mechanism[] mechanisms;
         private final Moment now;
         private final Flows flows;
         private final int size;
+        private final FastExchange exchange;
+        private final Moment linearised;
         private final List<Tape> tapes = new ArrayList<>();
         private @Nullable Account account;
         private int stage;
@@ -373,6 +381,32 @@ public final class Run {
             now = new Moment(network, parameters, settings);
             flows = new Flows(network, now);
             size = network.bodies().size() * network.layout().count();
+            exchange = new FastExchange(network);
+            linearised = new Moment(network, parameters, settings);
+        }
+
+        boolean exchanges() {
+            return !exchange.isEmpty();
+        }
+
+        @Override
+        public int[] exchanged() {
+            return exchange.places();
+        }
+
+        @Override
+        public void linearise(double[] state) {
+            exchange.take(linearised.at(0, state));
+        }
+
+        @Override
+        public void exchange(double[] state, double[] product) {
+            exchange.apply(state, product);
+        }
+
+        @Override
+        public void solve(double shift, double[] right) {
+            exchange.solve(shift, right);
         }
 
         void keepAccount(Account newAccount) {
@@ -421,8 +455,11 @@ public final class Run {
         }
 
         @Override
-        public void carriedOver(int from) {
-            Collections.swap(tapes, 0, from);
+        public void carriedOver(int last) {
+            if (account != null) {
+                tape(last);
+                Collections.swap(tapes, 0, last);
+            }
         }
 
         @Override

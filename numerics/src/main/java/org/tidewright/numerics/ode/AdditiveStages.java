@@ -1,0 +1,262 @@
+package org.tidewright.numerics.ode;
+
+import static org.tidewright.numerics.ode.AdditiveTableau.*;
+
+import java.util.Arrays;
+
+/**
+ * One trial step of the additive method. With L frozen over the step, stage i solves
+ *
+ * <pre>
+ * (I - h g L) Y_i = y + h sum_j&lt;i [ aE_ij F_j + (aI_ij - aE_ij) L Y_j ]
+ * y_new = y + h sum b_i F_i,   error = (I - h g L)^-1 h sum (b_i - b^_i) F_i
+ * </pre>
+ *
+ * <p>F_i is the whole right-hand side at Y_i and the explicit part is F - L y: so the method has its order whatever L is, and
+ * the step is a sum of slopes, which keeps what they conserve. The error is passed through the implicit solve, as is
+ * usual for stiff methods, or the fast exchange would be judged by what it damps at once (Hosea and Shampine 1996, Appl.
+ * Numer. Math. 20, 21-37).
+ */
+final class AdditiveStages implements Trial {
+    private static final int LAST = STAGES;
+
+    private final SplitEquations equations;
+    private final Tolerance tolerance;
+    private final int size;
+    private final int[] exchanged;
+
+    /** Slopes by stage; the last is that at the result. */
+    final double[][] slopes;
+
+    /** L Y by stage, on the exchanged states only. */
+    private final double[][] products = new double[STAGES][];
+
+    final double[] result;
+    private final double[] stage;
+    private final double[] error;
+    private double[] carry;
+    private double[] carryAfter;
+    private final HermiteOutput output;
+
+    AdditiveStages(SplitEquations equations, Tolerance tolerance) {
+        this.equations = equations;
+        this.tolerance = tolerance;
+        size = equations.size();
+        exchanged = equations.exchanged().clone();
+        slopes = new double[STAGES + 1][size];
+        for (int i = 0; i < STAGES; i++) {
+            products[i] = new double[size];
+        }
+        result = new double[size];
+        stage = new double[size];
+        error = new double[size];
+        carry = new double[size];
+        carryAfter = new double[size];
+        output = new HermiteOutput(size, this);
+    }
+
+    @Override
+    public StepOutput output() {
+        return output;
+    }
+
+    @Override
+    public int slopeCount() {
+        return STAGES + 1;
+    }
+
+    @Override
+    public int errorOrder() {
+        return 4;
+    }
+
+    @Override
+    public void begin(double time, double[] y) {
+        Arrays.fill(carry, 0);
+        equations.evaluating(0);
+        equations.slopes(time, y, slopes[0]);
+        for (int i = 0; i < size; i++) {
+            if (!Double.isFinite(slopes[0][i])) {
+                throw StepRefused.slope(i, time, 0, slopes[0][i], y[i]);
+            }
+        }
+        equations.linearise(y);
+    }
+
+    @Override
+    public double attempt(double from, double to, double[] y) {
+        double h = to - from;
+        equations.exchange(y, products[0]);
+        for (int i = 1; i < STAGES; i++) {
+            gather(i, h, y);
+            equations.solve(h * GAMMA, stage);
+            equations.exchange(stage, products[i]);
+            if (!slope(i, from + C[i] * h, stage, h)) {
+                return Double.POSITIVE_INFINITY;
+            }
+        }
+        finish(h, y);
+        if (!slope(LAST, to, result, h)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        equations.solve(h * GAMMA, error);
+        double norm = tolerance.norm(error, y, result);
+        return Double.isNaN(norm) ? Double.POSITIVE_INFINITY : norm;
+    }
+
+    /** The right-hand side of a stage. One sweep for each number of earlier stages lets the loop become vector code. */
+    private void gather(int i, double h, double[] y) {
+        double[] a = EXPLICIT[i];
+        double[] f0 = slopes[0];
+        double[] f1 = slopes[1];
+        double[] f2 = slopes[2];
+        double[] f3 = slopes[3];
+        double[] f4 = slopes[4];
+        switch (i) {
+            case 1 -> {
+                for (int k = 0; k < size; k++) {
+                    stage[k] = y[k] + h * (a[0] * f0[k]);
+                }
+            }
+            case 2 -> {
+                for (int k = 0; k < size; k++) {
+                    stage[k] = y[k] + h * (a[0] * f0[k] + a[1] * f1[k]);
+                }
+            }
+            case 3 -> {
+                for (int k = 0; k < size; k++) {
+                    stage[k] = y[k] + h * (a[0] * f0[k] + a[1] * f1[k] + a[2] * f2[k]);
+                }
+            }
+            case 4 -> {
+                for (int k = 0; k < size; k++) {
+                    stage[k] = y[k] + h * (a[0] * f0[k] + a[1] * f1[k] + a[2] * f2[k] + a[3] * f3[k]);
+                }
+            }
+            default -> {
+                for (int k = 0; k < size; k++) {
+                    stage[k] = y[k] + h * (a[0] * f0[k] + a[1] * f1[k] + a[2] * f2[k] + a[3] * f3[k] + a[4] * f4[k]);
+                }
+            }
+        }
+        for (int j = 0; j < i; j++) {
+            double weight = h * (IMPLICIT[i][j] - a[j]);
+            double[] product = products[j];
+            for (int k : exchanged) {
+                stage[k] += weight * product[k];
+            }
+        }
+    }
+
+    private void finish(double h, double[] y) {
+        double[] f0 = slopes[0];
+        double[] f2 = slopes[2];
+        double[] f3 = slopes[3];
+        double[] f4 = slopes[4];
+        double[] f5 = slopes[5];
+        double e0 = h * (B[0] - EMBEDDED[0]);
+        double e2 = h * (B[2] - EMBEDDED[2]);
+        double e3 = h * (B[3] - EMBEDDED[3]);
+        double e4 = h * (B[4] - EMBEDDED[4]);
+        double e5 = h * (B[5] - EMBEDDED[5]);
+        for (int k = 0; k < size; k++) {
+            double change = h * (B[0] * f0[k] + B[2] * f2[k] + B[3] * f3[k] + B[4] * f4[k] + B[5] * f5[k]) + carry[k];
+            double sum = y[k] + change;
+            double changeKept = sum - y[k];
+            carryAfter[k] = (y[k] - (sum - changeKept)) + (change - changeKept);
+            result[k] = sum;
+            error[k] = e0 * f0[k] + e2 * f2[k] + e3 * f3[k] + e4 * f4[k] + e5 * f5[k];
+        }
+    }
+
+    @Override
+    public void accept(double[] y) {
+        equations.carriedOver(LAST);
+        System.arraycopy(result, 0, y, 0, size);
+        double[] first = slopes[0];
+        slopes[0] = slopes[LAST];
+        slopes[LAST] = first;
+        double[] old = carry;
+        carry = carryAfter;
+        carryAfter = old;
+        equations.linearise(y);
+    }
+
+    /** From the polynomial of {@link HermiteOutput}. */
+    @Override
+    public void weights(double share, double length, double[] weights) {
+        double rest = 1 - share;
+        double ofResult = share * share * (3 - 2 * share);
+        for (int i = 0; i < STAGES; i++) {
+            weights[i] = length * ofResult * B[i];
+        }
+        weights[0] += length * share * rest * rest;
+        weights[LAST] = -length * share * share * rest;
+    }
+
+    @Override
+    public double firstStep(double time, double[] y, double longest) {
+        double sizeOfState = tolerance.norm(y, y, y);
+        double sizeOfSlope = tolerance.norm(slopes[0], y, y);
+        double small = sizeOfState < 1e-5 || sizeOfSlope < 1e-5 ? 1e-6 : 0.01 * sizeOfState / sizeOfSlope;
+        small = Math.min(small, longest);
+        for (int i = 0; i < size; i++) {
+            stage[i] = y[i] + small * slopes[0][i];
+        }
+        if (!slope(1, time + small, stage, small)) {
+            return small * 1e-3;
+        }
+        for (int i = 0; i < size; i++) {
+            error[i] = slopes[1][i] - slopes[0][i];
+        }
+        double sizeOfCurvature = tolerance.norm(error, y, y) / small;
+        double steepest = Math.max(sizeOfSlope, sizeOfCurvature);
+        double fitting =
+                steepest <= 1e-15 ? Math.max(1e-6, small * 1e-3) : StrictMath.pow(0.01 / steepest, 1.0 / errorOrder());
+        return Math.min(Math.min(100 * small, fitting), longest);
+    }
+
+    @Override
+    public int worstState(double[] y) {
+        int worst = 0;
+        double most = -1;
+        for (int i = 0; i < size; i++) {
+            double scaled = Math.abs(error[i]) / tolerance.allowed(i, Math.max(Math.abs(y[i]), Math.abs(result[i])));
+            if (!Double.isFinite(scaled)) {
+                return i;
+            }
+            if (scaled > most) {
+                most = scaled;
+                worst = i;
+            }
+        }
+        return worst;
+    }
+
+    /** Evaluates a slope; false when it is infinite, or follows from a state that is. */
+    private boolean slope(int number, double time, double[] at, double step) {
+        equations.evaluating(number);
+        double[] k = slopes[number];
+        equations.slopes(time, at, k);
+        for (int i = 0; i < size; i++) {
+            if (!(Math.abs(k[i]) <= Double.MAX_VALUE)) {
+                if (Double.isNaN(k[i]) && allFinite(at)) {
+                    throw StepRefused.slope(i, time, step, k[i], at[i]);
+                }
+                Arrays.fill(error, 0);
+                error[i] = Double.POSITIVE_INFINITY;
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean allFinite(double[] values) {
+        for (double value : values) {
+            if (!Double.isFinite(value)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,80 @@
+package org.tidewright.twin.run;
+
+import java.util.Arrays;
+
+/** A matrix of transport between a few bodies: columns sum to zero. Inverts I - s M once for each s. */
+final class SmallMatrix {
+    private final int size;
+    private final double[] entries;
+    private final double[] inverse;
+    private final double[] work;
+    private final double[] solution;
+    private double shiftOfInverse = Double.NaN;
+
+    SmallMatrix(int size) {
+        this.size = size;
+        entries = new double[size * size];
+        inverse = new double[size * size];
+        work = new double[size * size];
+        solution = new double[size];
+    }
+
+    void clear() {
+        Arrays.fill(entries, 0);
+        shiftOfInverse = Double.NaN;
+    }
+
+    /** Adds a transport of so much of what is in one body per time to another. */
+    void carry(int from, int to, double rate) {
+        entries[from * size + from] -= rate;
+        entries[to * size + from] += rate;
+    }
+
+    double at(int row, int column) {
+        return entries[row * size + column];
+    }
+
+    /** Solves (I - shift M) x = right in place. */
+    void solveShifted(double shift, double[] right) {
+        if (shift != shiftOfInverse) {
+            invert(shift);
+            shiftOfInverse = shift;
+        }
+        for (int row = 0; row < size; row++) {
+            double sum = 0;
+            for (int column = 0; column < size; column++) {
+                sum += inverse[row * size + column] * right[column];
+            }
+            solution[row] = sum;
+        }
+        System.arraycopy(solution, 0, right, 0, size);
+    }
+
+    /** By Gauss and Jordan without exchange of rows: I - s M is diagonally dominant by columns. */
+    private void invert(double shift) {
+        for (int i = 0; i < size * size; i++) {
+            work[i] = -shift * entries[i];
+            inverse[i] = 0;
+        }
+        for (int i = 0; i < size; i++) {
+            work[i * size + i] += 1;
+            inverse[i * size + i] = 1;
+        }
+        for (int pivot = 0; pivot < size; pivot++) {
+            double scale = 1 / work[pivot * size + pivot];
+            for (int column = 0; column < size; column++) {
+                work[pivot * size + column] *= scale;
+                inverse[pivot * size + column] *= scale;
+            }
+            for (int row = 0; row < size; row++) {
+                double factor = work[row * size + pivot];
+                if (row != pivot && factor != 0) {
+                    for (int column = 0; column < size; column++) {
+                        work[row * size + column] -= factor * work[pivot * size + column];
+                        inverse[row * size + column] -= factor * inverse[pivot * size + column];
+                    }
+                }
+            }
+        }
+    }
+}
