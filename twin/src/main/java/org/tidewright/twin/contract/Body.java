@@ -1,5 +1,6 @@
 package org.tidewright.twin.contract;
 
+import java.util.Set;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -15,6 +16,7 @@ public final class Body {
     private final double bottomHeight;
     private final double solidHeatCapacity;
     private final boolean outside;
+    private final Set<Stock> judged;
 
     public Body(
             String name,
@@ -23,7 +25,8 @@ public final class Body {
             Shape shape,
             @Unit("m") double bottomHeight,
             @Unit("J/K") double solidHeatCapacity,
-            boolean outside) {
+            boolean outside,
+            Set<Stock> judged) {
         this.name = name;
         this.index = index;
         this.offset = index * layout.count();
@@ -32,6 +35,7 @@ public final class Body {
         this.bottomHeight = bottomHeight;
         this.solidHeatCapacity = solidHeatCapacity;
         this.outside = outside;
+        this.judged = judged;
     }
 
     public String name() {
@@ -60,6 +64,11 @@ public final class Body {
     /** Whether it belongs to the world around: it gives and takes, and no mechanism asks how much it holds. */
     public boolean isOutside() {
         return outside;
+    }
+
+    /** Whether a run's steps are judged by how exactly they follow this stock of it. */
+    public boolean isJudged(Stock stock) {
+        return judged.contains(stock);
     }
 
     /** Position of one of its stocks in the state; negative where the network does not hold that stock. */

@@ -12,6 +12,9 @@ public interface Declaration {
      */
     Body outside(String name);
 
+    /** A store of a few stocks: living things, what lies on the ground, a medium, the air of a room. */
+    Body pool(String name, Stock... holds);
+
     /** A body without a surface. */
     default Body body(String name) {
         return body(name, Shape.none(), 0, 0);

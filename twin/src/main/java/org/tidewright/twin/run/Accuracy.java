@@ -1,6 +1,5 @@
 package org.tidewright.twin.run;
 
-import java.util.Arrays;
 import org.tidewright.numerics.ode.Tolerance;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
@@ -41,24 +40,26 @@ public record Accuracy(
     private static final double ONE_TANK = 0.1;
 
     Tolerance tolerance(Network network, State state) {
-        int held = network.layout().count();
-        double[] absolute = new double[network.bodies().size() * held];
+        double[] absolute =
+                new double[network.bodies().size() * network.layout().count()];
         for (Body body : network.bodies()) {
-            if (body.isOutside()) {
-                Arrays.fill(absolute, body.offset(), body.offset() + held, Double.POSITIVE_INFINITY);
-                continue;
-            }
-            double filled = state.get(body, Stock.WATER);
             for (Stock stock : network.layout().stocks()) {
-                absolute[body.at(stock)] = stock.grain() * (filled > 0 ? filled : ONE_TANK);
+                absolute[body.at(stock)] = body.isJudged(stock)
+                        ? least(network, body, stock, state.get(body, Stock.WATER))
+                        : Double.POSITIVE_INFINITY;
             }
-            double water = Math.max(filled, 1e-3);
-            double heatCapacity = network.density() * network.specificHeat() * water + body.solidHeatCapacity();
-            absolute[body.at(Stock.WATER)] = volume;
-            absolute[body.at(Stock.SALT)] = SALT;
-            absolute[body.at(Stock.HEAT)] = temperature * heatCapacity;
-            absolute[body.at(Stock.OXYGEN)] = oxygen * water;
         }
         return Tolerance.of(absolute, relative).withMaximumStep(longestStep);
+    }
+
+    private double least(Network network, Body body, Stock stock, double filled) {
+        double water = Math.max(filled, 1e-3);
+        return switch (stock) {
+            case WATER -> volume;
+            case SALT -> SALT;
+            case HEAT -> temperature * (network.density() * network.specificHeat() * water + body.solidHeatCapacity());
+            case OXYGEN -> oxygen * water;
+            default -> stock.grain() * (filled > 0 ? filled : ONE_TANK);
+        };
     }
 }

@@ -14,6 +14,7 @@ import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
+import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Watch;
 
 /**
@@ -120,15 +121,26 @@ public final class Network {
 
         @Override
         public Body body(String name, Shape shape, double bottomHeight, double solidHeatCapacity) {
-            return placed(name, shape, bottomHeight, solidHeatCapacity, false);
+            return placed(name, shape, bottomHeight, solidHeatCapacity, false, layout.stocks());
         }
 
         @Override
         public Body outside(String name) {
-            return placed(name, Shape.none(), 0, 0, true);
+            return placed(name, Shape.none(), 0, 0, true, List.of());
         }
 
-        private Body placed(String name, Shape shape, double bottomHeight, double solidHeatCapacity, boolean outside) {
+        @Override
+        public Body pool(String name, Stock... holds) {
+            return placed(name, Shape.none(), 0, 0, false, List.of(holds));
+        }
+
+        private Body placed(
+                String name,
+                Shape shape,
+                double bottomHeight,
+                double solidHeatCapacity,
+                boolean outside,
+                List<Stock> judged) {
             Body body = new Body(
                     unique("body " + name, name),
                     bodies.size(),
@@ -136,7 +148,8 @@ public final class Network {
                     shape,
                     bottomHeight,
                     solidHeatCapacity,
-                    outside);
+                    outside,
+                    Set.copyOf(judged));
             bodies.add(body);
             return body;
         }

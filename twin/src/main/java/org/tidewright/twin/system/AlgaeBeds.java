@@ -61,7 +61,8 @@ final class AlgaeBeds {
 
     private void bed(String place, Algae described, Body water, Lamps lamps) {
         List<Lamp> over = lamps.over(place);
-        Body algae = builder.body("algae in the " + place);
+        Body algae = builder.pool(
+                "algae in the " + place, Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS);
         beds.put(algae, described);
         Setting litArea = levers.amount(
                 place + " lit area",

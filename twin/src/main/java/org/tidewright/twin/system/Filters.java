@@ -148,7 +148,7 @@ final class Filters {
 
     private void media(Gear gear, Gear.Media described) {
         Body water = basins.holding(gear.standsIn(), plan);
-        Body medium = builder.body("medium of the " + gear.name());
+        Body medium = builder.pool("medium of the " + gear.name(), Stock.PHOSPHATE, Stock.ORGANIC_CARBON);
         media.put(gear.name(), medium);
         Setting mass = levers.amount(
                 gear.name() + " mass", "of the medium", "kg", described.mass().in("kg"));

@@ -2,6 +2,7 @@ package org.tidewright.twin.system;
 
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Declaration;
+import org.tidewright.twin.contract.Stock;
 
 /**
  * What lives or lies in the system and is shared by its waters.
@@ -38,19 +39,23 @@ record Pools(
         Body scale) {
     static Pools in(Declaration declaration) {
         return new Pools(
-                declaration.body("waste on the ground"),
-                declaration.body("ammonia oxidisers"),
-                declaration.body("nitrite oxidisers"),
-                declaration.body("phosphate on rock and sand"),
-                declaration.body("stomachs of the fish"),
-                declaration.body("guts of the fish"),
-                declaration.body("reserves of the fish"),
-                declaration.body("fish"),
-                declaration.body("dead animals"),
-                declaration.body("reserves of the corals"),
-                declaration.body("reserves of the turf"),
-                declaration.body("free algae"),
-                declaration.body("skeletons"),
-                declaration.body("scale"));
+                declaration.pool(
+                        "waste on the ground", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
+                declaration.pool("ammonia oxidisers", Stock.ORGANIC_NITROGEN, Stock.ORGANIC_CARBON),
+                declaration.pool("nitrite oxidisers", Stock.ORGANIC_NITROGEN, Stock.ORGANIC_CARBON),
+                declaration.pool("phosphate on rock and sand", Stock.PHOSPHATE),
+                declaration.pool(
+                        "stomachs of the fish", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
+                declaration.pool(
+                        "guts of the fish", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
+                declaration.pool("reserves of the fish", Stock.ORGANIC_CARBON),
+                declaration.pool("fish", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
+                declaration.pool(
+                        "dead animals", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
+                declaration.pool("reserves of the corals", Stock.ORGANIC_CARBON),
+                declaration.pool("reserves of the turf", Stock.ORGANIC_CARBON),
+                declaration.pool("free algae", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
+                declaration.pool("skeletons", Stock.CALCIUM, Stock.MAGNESIUM, Stock.INORGANIC_CARBON),
+                declaration.pool("scale", Stock.CALCIUM, Stock.MAGNESIUM, Stock.INORGANIC_CARBON));
     }
 }

@@ -33,7 +33,7 @@ final class TopOffs {
         @Nullable TopOff described = plan.topOff();
         temperature = plan.room().temperature().in("degC");
         heatPerVolume = builder.heatPerVolume();
-        reservoir = builder.body("reservoir");
+        reservoir = builder.pool("reservoir", Stock.WATER, Stock.HEAT, Stock.ALKALINITY, Stock.CALCIUM);
         double saturation = described == null || described.limewater() == null
                 ? 0
                 : described.limewater().in("1");

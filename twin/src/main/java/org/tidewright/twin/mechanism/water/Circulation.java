@@ -9,12 +9,13 @@ import org.tidewright.twin.mechanism.power.Supply;
 
 /**
  * Water that a running return pump carries up and that falls back over a crest. Seen over hours the crest holds the upper
- * level: what falls follows the weir's law near the running head, Q + dQ/dV (V - V0), and the lower vessel takes every
- * loss and gain.
+ * level and the lower vessel takes every loss and gain: what falls is Q + r (V - V0). A crest answers within seconds, with
+ * r = 1.5 Q / (h A); seen from afar it need not be followed so closely, and r is held to {@link #SEEN_FROM_AFAR}, which
+ * leaves the level right to a tenth of a millimetre.
  *
  * @param flow of the pump
  * @param held V0, water in the upper vessel while it runs
- * @param slope dQ/dV of the crest at that flow; 0 where levels are not followed
+ * @param slope r; 0 where levels are not followed
  */
 public record Circulation(
         Body upper,
@@ -24,6 +25,9 @@ public record Circulation(
         @Unit("1/s") double slope,
         Supply supply)
         implements Exchange {
+    /** Half an hour. */
+    private static final double SEEN_FROM_AFAR = 1.0 / 1800;
+
     /** Of a weir, Q ~ h^1.5, so that dQ/dh = 1.5 Q / h. */
     private static final double WEIR_EXPONENT = 1.5;
 
@@ -46,7 +50,8 @@ public record Circulation(
             @Unit("m") double head,
             @Unit("m^2") double surface,
             Supply supply) {
-        return new Circulation(upper, lower, flow, held, WEIR_EXPONENT * flow / (head * surface), supply);
+        double crest = WEIR_EXPONENT * flow / (head * surface);
+        return new Circulation(upper, lower, flow, held, Math.min(SEEN_FROM_AFAR, crest), supply);
     }
 
     @Override

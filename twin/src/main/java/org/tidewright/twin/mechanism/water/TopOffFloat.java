@@ -9,7 +9,8 @@ import org.tidewright.twin.contract.View;
 
 /**
  * Top-off from a reservoir by a float switch, averaged over its clicks: the pump's share of time rises evenly as the water
- * that the switch watches falls through the switch's own play. It ends as the reservoir runs dry.
+ * that the switch watches falls through its play, or through what the pump moves in half an hour where that is more; the
+ * level is then right to a few hundredths of a litre. It ends as the reservoir runs dry.
  *
  * @param full water in {@code watched} at which the float stops the pump
  * @param play water between the float's two positions
@@ -27,6 +28,9 @@ public record TopOffFloat(
     /** Water the pump cannot draw evenly any more. */
     private static final double LAST_OF_RESERVOIR = 0.2e-3;
 
+    /** Over which the clicks are averaged. */
+    private static final double AVERAGED = 1800;
+
     @Override
     public String name() {
         return "top-off";
@@ -36,7 +40,9 @@ public record TopOffFloat(
     public void act(View now, Transfers out) {
         double left = Math.max(0, Math.min(1, now.volume(reservoir) / LAST_OF_RESERVOIR));
         double working = now.value(state);
-        double called = working > 1 ? 1 : working * Math.max(0, Math.min(1, (full - now.volume(watched)) / play));
+        double called = working > 1
+                ? 1
+                : working * Math.max(0, Math.min(1, (full - now.volume(watched)) / Math.max(play, flow * AVERAGED)));
         if (left * called > 0) {
             out.water(reservoir, watched, left * called * flow);
         }
