@@ -23,6 +23,7 @@ final class AdditiveStages implements Trial {
     private final SplitEquations equations;
     private final Tolerance tolerance;
     private final int size;
+    private final int unread;
     private final int[] exchanged;
 
     /** Slopes by stage; the last is that at the result. */
@@ -42,6 +43,7 @@ final class AdditiveStages implements Trial {
         this.equations = equations;
         this.tolerance = tolerance;
         size = equations.size();
+        unread = equations.unread();
         exchanged = equations.exchanged().clone();
         slopes = new double[STAGES + 1][size];
         for (int i = 0; i < STAGES; i++) {
@@ -104,7 +106,10 @@ final class AdditiveStages implements Trial {
         return Double.isNaN(norm) ? Double.POSITIVE_INFINITY : norm;
     }
 
-    /** The right-hand side of a stage. One sweep for each number of earlier stages lets the loop become vector code. */
+    /**
+     * The right-hand side of a stage. One sweep for each number of earlier stages lets the loop become vector code;
+     * what no slope reads is left out.
+     */
     private void gather(int i, double h, double[] y) {
         double[] a = EXPLICIT[i];
         double[] f0 = slopes[0];
@@ -114,27 +119,27 @@ final class AdditiveStages implements Trial {
         double[] f4 = slopes[4];
         switch (i) {
             case 1 -> {
-                for (int k = 0; k < size; k++) {
+                for (int k = unread; k < size; k++) {
                     stage[k] = y[k] + h * (a[0] * f0[k]);
                 }
             }
             case 2 -> {
-                for (int k = 0; k < size; k++) {
+                for (int k = unread; k < size; k++) {
                     stage[k] = y[k] + h * (a[0] * f0[k] + a[1] * f1[k]);
                 }
             }
             case 3 -> {
-                for (int k = 0; k < size; k++) {
+                for (int k = unread; k < size; k++) {
                     stage[k] = y[k] + h * (a[0] * f0[k] + a[1] * f1[k] + a[2] * f2[k]);
                 }
             }
             case 4 -> {
-                for (int k = 0; k < size; k++) {
+                for (int k = unread; k < size; k++) {
                     stage[k] = y[k] + h * (a[0] * f0[k] + a[1] * f1[k] + a[2] * f2[k] + a[3] * f3[k]);
                 }
             }
             default -> {
-                for (int k = 0; k < size; k++) {
+                for (int k = unread; k < size; k++) {
                     stage[k] = y[k] + h * (a[0] * f0[k] + a[1] * f1[k] + a[2] * f2[k] + a[3] * f3[k] + a[4] * f4[k]);
                 }
             }

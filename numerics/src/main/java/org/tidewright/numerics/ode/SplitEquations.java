@@ -8,6 +8,11 @@ public interface SplitEquations extends Equations {
     /** Chooses L for the step that begins at this state. */
     void linearise(double[] state);
 
+    /** How many of the states, the first ones, no slope reads: they only count what flows. */
+    default int unread() {
+        return 0;
+    }
+
     /** The states L touches, in rising order; the same for all steps. */
     int[] exchanged();
 

@@ -16,6 +16,7 @@ public final class Tolerance {
     private final double relative;
     private final double maximumStep;
     private final int judged;
+    private final int firstJudged;
 
     private Tolerance(double[] absolute, double relative, double maximumStep) {
         for (int i = 0; i < absolute.length; i++) {
@@ -31,6 +32,11 @@ public final class Tolerance {
             throw new IllegalArgumentException("Maximum step is " + maximumStep + "; it must be positive");
         }
         this.absolute = absolute;
+        int first = 0;
+        while (first < absolute.length && absolute[first] == Double.POSITIVE_INFINITY) {
+            first++;
+        }
+        firstJudged = first;
         judged = (int) Arrays.stream(absolute).filter(Double::isFinite).count();
         this.relative = relative;
         this.maximumStep = maximumStep;
@@ -79,7 +85,7 @@ public final class Tolerance {
     /** Root mean square of {@code deviation} in units of the tolerance at states of the given sizes. */
     double norm(double[] deviation, double[] state, double[] other) {
         double sum = 0;
-        for (int i = 0; i < absolute.length; i++) {
+        for (int i = firstJudged; i < absolute.length; i++) {
             double scaled = deviation[i] / allowed(i, Math.max(Math.abs(state[i]), Math.abs(other[i])));
             sum += scaled * scaled;
         }

@@ -26,6 +26,13 @@ final class AlkalinityBalance {
         return enclosed(e, Carbon.ALL, dic, alkalinity, guess, low, high);
     }
 
+    /** The same from a guess near by, which saves steps; the enclosure is kept. */
+    static double withCarbonNear(Equilibria e, double alkalinity, double dic, double guess) {
+        double low = waterAlone(e, alkalinity - e.leastOther());
+        double high = waterAlone(e, alkalinity - e.mostOther() - 2 * dic);
+        return enclosed(e, Carbon.ALL, dic, alkalinity, guess, low, high);
+    }
+
     /** From alkalinity and dissolved carbon dioxide. */
     static double withCarbonDioxide(Equilibria e, double alkalinity, double co2) {
         double low = waterAlone(e, alkalinity - e.leastOther());

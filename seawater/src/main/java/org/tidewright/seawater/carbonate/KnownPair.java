@@ -126,11 +126,11 @@ public enum KnownPair {
     /** Finds the state of water of these constants in which both hold. */
     abstract void solve(Equilibria e, double first, double second, CarbonateState into);
 
-    private static double alkalinity(double amount) {
+    static double alkalinity(double amount) {
         return Bounds.within(amount, "mol/kg", -0.1, 1, "alkalinity", "is it in umol/kg, meq/L or dKH?");
     }
 
-    private static double carbon(double amount) {
+    static double carbon(double amount) {
         return Bounds.within(
                 amount, "mol/kg", Double.MIN_NORMAL, 1, "inorganic carbon", "is it 0, or in umol/kg or mg/L?");
     }

@@ -4,14 +4,18 @@ import org.tidewright.seawater.unit.Unit;
 
 /**
  * The carbonate system of one water after another, from alkalinity and inorganic carbon, for a model that asks a million
- * times. Nothing is allocated per water. An instance holds what it works on: it belongs to one thread, and the state it
- * gives is that of the last water only.
+ * times about waters that follow each other. Nothing is allocated per water. An instance holds what it works on: it belongs
+ * to one thread, and the state it gives is that of the last water only. Each solution starts from the last one and ends at
+ * the same root to rounding.
  */
 public final class RepeatedCarbonate {
     private final BoronRatio boron;
     private final CarbonicAcid carbonicAcid;
     private final Equilibria equilibria = new Equilibria();
     private final CarbonateState state = new CarbonateState(equilibria);
+
+    /** Of the last water: the next is seldom far from it. */
+    private double hydrogen;
 
     /**
      * A solver with these constants.
@@ -46,7 +50,12 @@ public final class RepeatedCarbonate {
             @Unit("mol/kg") double inorganicCarbon) {
         equilibria.set(temperature, practicalSalinity, carbonicAcid);
         equilibria.setTotals(boron.totalBorate(practicalSalinity), calcium, phosphate, 0, ammonia);
-        KnownPair.ALKALINITY_CARBON.solve(equilibria, alkalinity, inorganicCarbon, state);
+        KnownPair.alkalinity(alkalinity);
+        KnownPair.carbon(inorganicCarbon);
+        hydrogen = hydrogen > 0
+                ? AlkalinityBalance.withCarbonNear(equilibria, alkalinity, inorganicCarbon, hydrogen)
+                : AlkalinityBalance.withCarbon(equilibria, alkalinity, inorganicCarbon);
+        state.set(hydrogen, alkalinity, inorganicCarbon);
         return state;
     }
 

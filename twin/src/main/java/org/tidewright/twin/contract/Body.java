@@ -1,41 +1,58 @@
 package org.tidewright.twin.contract;
 
-import java.util.Set;
+import java.util.Arrays;
+import java.util.List;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * A place that holds water, heat or oxygen: a vessel, a pipe, the floor, the room, the air. The outside world is made of
- * bodies too, so that whatever leaves a tank arrives somewhere.
+ * A place that holds water, heat, living or dead matter: a vessel, a pipe, the floor, the room, the air, the fish. The
+ * outside world is made of bodies too, so that whatever leaves a tank arrives somewhere.
  */
 public final class Body {
+    /** So that a stock which is not held cannot be read or written by mistake. */
+    private static final int NOT_HELD = -1;
+
     private final String name;
     private final int index;
-    private final int offset;
-    private final Layout layout;
+    private final Stock[] held;
+    private final Stock[] dissolved;
+    private final int[] places = new int[Stock.COUNT];
     private final Shape shape;
     private final double bottomHeight;
     private final double solidHeatCapacity;
     private final boolean outside;
-    private final Set<Stock> judged;
 
+    /**
+     * A body.
+     *
+     * @param index among the network's bodies
+     * @param held the stocks it holds
+     * @param firstPlace of the first of them in the state; the others follow
+     * @param bottomHeight of its inside bottom above the finished floor
+     * @param solidHeatCapacity of what is not water in it
+     * @param outside whether it belongs to the world around
+     */
     public Body(
             String name,
             int index,
-            Layout layout,
+            List<Stock> held,
+            int firstPlace,
             Shape shape,
             @Unit("m") double bottomHeight,
             @Unit("J/K") double solidHeatCapacity,
-            boolean outside,
-            Set<Stock> judged) {
+            boolean outside) {
         this.name = name;
         this.index = index;
-        this.offset = index * layout.count();
-        this.layout = layout;
+        this.held = held.toArray(Stock[]::new);
+        dissolved = held.stream().filter(Stock::isDissolved).toArray(Stock[]::new);
+        Arrays.fill(places, NOT_HELD);
+        for (int i = 0; i < this.held.length; i++) {
+            places[this.held[i].number()] = firstPlace + i;
+        }
         this.shape = shape;
         this.bottomHeight = bottomHeight;
         this.solidHeatCapacity = solidHeatCapacity;
         this.outside = outside;
-        this.judged = judged;
     }
 
     public String name() {
@@ -66,19 +83,28 @@ public final class Body {
         return outside;
     }
 
-    /** Whether a run's steps are judged by how exactly they follow this stock of it. */
-    public boolean isJudged(Stock stock) {
-        return judged.contains(stock);
+    public boolean holds(Stock stock) {
+        return places[stock.number()] != NOT_HELD;
     }
 
-    /** Position of one of its stocks in the state; negative where the network does not hold that stock. */
+    /** The stocks it holds. */
+    public List<Stock> held() {
+        return List.of(held);
+    }
+
+    /** Position of one of its stocks in the state; -1 where it does not hold that stock. */
     public int at(Stock stock) {
-        return offset + layout.slot(stock);
+        return places[stock.number()];
     }
 
-    /** Position of its first stock in the state; the others follow in the order of the layout. */
-    public int offset() {
-        return offset;
+    /** Number of its stocks that go along with its water. */
+    public int dissolvedCount() {
+        return dissolved.length;
+    }
+
+    /** One of its stocks that go along with its water. */
+    public Stock dissolved(int number) {
+        return dissolved[number];
     }
 
     @Override

@@ -42,8 +42,7 @@ public final class Account {
     Account(Network network, List<String> causes) {
         this.network = network;
         this.causes = causes;
-        sums = new double[causes.size()]
-                [network.bodies().size() * network.layout().count()];
+        sums = new double[causes.size()][network.size()];
     }
 
     void begin(double time) {
@@ -92,7 +91,7 @@ public final class Account {
         for (int cause = 0; cause < sums.length; cause++) {
             double amount = 0;
             for (Body body : bodies) {
-                for (Stock stock : network.layout().stocks()) {
+                for (Stock stock : body.held()) {
                     double counted = weight.of(new Place(body, stock));
                     amount += counted == 0 ? 0 : counted * sums[cause][body.at(stock)];
                 }
@@ -115,7 +114,7 @@ public final class Account {
             double received = 0;
             for (Body body : network.bodies()) {
                 double amount = 0;
-                for (Stock stock : network.layout().stocks()) {
+                for (Stock stock : body.held()) {
                     amount += balance.weight(stock) * sums[cause][body.at(stock)];
                 }
                 net[body.index()] = amount;

@@ -40,13 +40,12 @@ public record Accuracy(
     private static final double ONE_TANK = 0.1;
 
     Tolerance tolerance(Network network, State state) {
-        double[] absolute =
-                new double[network.bodies().size() * network.layout().count()];
+        double[] absolute = new double[network.size()];
         for (Body body : network.bodies()) {
-            for (Stock stock : network.layout().stocks()) {
-                absolute[body.at(stock)] = body.isJudged(stock)
-                        ? least(network, body, stock, state.get(body, Stock.WATER))
-                        : Double.POSITIVE_INFINITY;
+            for (Stock stock : body.held()) {
+                absolute[body.at(stock)] = body.isOutside()
+                        ? Double.POSITIVE_INFINITY
+                        : least(network, body, stock, state.get(body, Stock.WATER));
             }
         }
         return Tolerance.of(absolute, relative).withMaximumStep(longestStep);

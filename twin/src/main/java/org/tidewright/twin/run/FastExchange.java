@@ -1,6 +1,7 @@
 package org.tidewright.twin.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.tidewright.twin.contract.Body;
@@ -17,14 +18,15 @@ final class FastExchange {
     private final Exchange[] exchanges;
     private final Body[] bodies;
     private final double heatPerVolume;
-    private final Stock[] dissolved;
+    private final int[][] dissolved;
+    private final int[] heat;
+    private final int[] water;
     private final int[] places;
     private final SmallMatrix ofDissolved;
     private final SmallMatrix ofHeat;
     private final SmallMatrix ofWater;
     private final int[] upper;
     private final int[] lower;
-    private final double[] column;
 
     FastExchange(Network network) {
         exchanges = network.mechanisms().stream()
@@ -47,16 +49,19 @@ final class FastExchange {
                 .map(i -> found.indexOf(exchanges[i].lower()))
                 .toArray();
         heatPerVolume = network.density() * network.specificHeat();
-        dissolved =
-                network.layout().stocks().stream().filter(Stock::isDissolved).toArray(Stock[]::new);
+        dissolved = network.layout().stocks().stream()
+                .filter(Stock::isDissolved)
+                .map(this::placesOf)
+                .toArray(int[][]::new);
+        heat = placesOf(Stock.HEAT);
+        water = placesOf(Stock.WATER);
         places = found.stream()
-                .flatMapToInt(body -> network.layout().stocks().stream().mapToInt(body::at))
+                .flatMapToInt(body -> body.held().stream().mapToInt(body::at))
                 .sorted()
                 .toArray();
         ofDissolved = new SmallMatrix(bodies.length);
         ofHeat = new SmallMatrix(bodies.length);
         ofWater = new SmallMatrix(bodies.length);
-        column = new double[bodies.length];
     }
 
     boolean isEmpty() {
@@ -94,41 +99,28 @@ final class FastExchange {
         return capacity > 0 ? flow * heatPerVolume / capacity : 0;
     }
 
-    /** Writes L y for the states it touches. */
-    void apply(double[] state, double[] product) {
-        for (Stock stock : dissolved) {
-            apply(ofDissolved, stock, state, product);
-        }
-        apply(ofHeat, Stock.HEAT, state, product);
-        apply(ofWater, Stock.WATER, state, product);
+    private int[] placesOf(Stock stock) {
+        return Arrays.stream(bodies).mapToInt(body -> body.at(stock)).toArray();
     }
 
-    private void apply(SmallMatrix matrix, Stock stock, double[] state, double[] product) {
-        for (int row = 0; row < bodies.length; row++) {
-            double sum = 0;
-            for (int from = 0; from < bodies.length; from++) {
-                sum += matrix.at(row, from) * state[bodies[from].at(stock)];
-            }
-            product[bodies[row].at(stock)] = sum;
+    /** Writes L y for the states it touches. */
+    void apply(double[] state, double[] product) {
+        for (int[] stock : dissolved) {
+            ofDissolved.multiply(state, stock, product);
         }
+        ofHeat.multiply(state, heat, product);
+        ofWater.multiply(state, water, product);
     }
 
     /** Solves (I - shift L) x = right in place. */
     void solve(double shift, double[] right) {
-        for (Stock stock : dissolved) {
-            solve(ofDissolved, shift, stock, right);
+        ofDissolved.shiftBy(shift);
+        ofHeat.shiftBy(shift);
+        ofWater.shiftBy(shift);
+        for (int[] stock : dissolved) {
+            ofDissolved.solve(right, stock);
         }
-        solve(ofHeat, shift, Stock.HEAT, right);
-        solve(ofWater, shift, Stock.WATER, right);
-    }
-
-    private void solve(SmallMatrix matrix, double shift, Stock stock, double[] right) {
-        for (int i = 0; i < bodies.length; i++) {
-            column[i] = right[bodies[i].at(stock)];
-        }
-        matrix.solveShifted(shift, column);
-        for (int i = 0; i < bodies.length; i++) {
-            right[bodies[i].at(stock)] = column[i];
-        }
+        ofHeat.solve(right, heat);
+        ofWater.solve(right, water);
     }
 }

@@ -13,13 +13,10 @@ final class Flows implements Transfers {
 
     private final double heatPerVolume;
     private final Moment now;
-    private final Stock[] dissolved;
     private double[] slopes = {};
     private @Nullable Tape tape;
 
     Flows(Network network, Moment now) {
-        dissolved =
-                network.layout().stocks().stream().filter(Stock::isDissolved).toArray(Stock[]::new);
         this.heatPerVolume = network.density() * network.specificHeat();
         this.now = now;
     }
@@ -44,7 +41,8 @@ final class Flows implements Transfers {
         double heat = rate * heatPerVolume * now.temperature(source);
         if (volume > 0) {
             double turnover = rate / volume;
-            for (Stock stock : dissolved) {
+            for (int i = 0; i < source.dissolvedCount(); i++) {
+                Stock stock = source.dissolved(i);
                 move(stock, from, to, turnover * now.stock(source, stock));
             }
         }

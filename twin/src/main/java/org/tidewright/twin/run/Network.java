@@ -31,6 +31,8 @@ public final class Network {
     private final List<Watch> watches;
     private final List<Routine> routines;
     private final Layout layout;
+    private final int size;
+    private final int unread;
     private final double density;
     private final double specificHeat;
 
@@ -44,6 +46,8 @@ public final class Network {
         watches = List.copyOf(all);
         routines = List.copyOf(builder.routines);
         layout = builder.layout;
+        size = builder.places;
+        unread = builder.unread;
         density = builder.density;
         specificHeat = builder.specificHeat;
     }
@@ -72,7 +76,17 @@ public final class Network {
         return routines;
     }
 
-    /** Which stocks its bodies hold. */
+    /** Number of stocks of all bodies together. */
+    public int size() {
+        return size;
+    }
+
+    /** How many of them, the first ones, belong to the world around: no mechanism reads them. */
+    int unread() {
+        return unread;
+    }
+
+    /** Which stocks its waters hold. */
     public Layout layout() {
         return layout;
     }
@@ -110,6 +124,8 @@ public final class Network {
         private final List<Routine> routines = new ArrayList<>();
         private final Set<String> names = new HashSet<>();
         private final Layout layout;
+        private int places;
+        private int unread;
         private final double density;
         private final double specificHeat;
 
@@ -121,36 +137,43 @@ public final class Network {
 
         @Override
         public Body body(String name, Shape shape, double bottomHeight, double solidHeatCapacity) {
-            return placed(name, shape, bottomHeight, solidHeatCapacity, false, layout.stocks());
+            return placed(name, layout.stocks(), shape, bottomHeight, solidHeatCapacity, false);
         }
 
         @Override
         public Body outside(String name) {
-            return placed(name, Shape.none(), 0, 0, true, List.of());
+            if (places > unread) {
+                throw new IllegalArgumentException(
+                        "“" + name + "” belongs to the world around, which is declared first");
+            }
+            Body body = placed(name, layout.stocks(), Shape.none(), 0, 0, true);
+            unread = places;
+            return body;
         }
 
         @Override
         public Body pool(String name, Stock... holds) {
-            return placed(name, Shape.none(), 0, 0, false, List.of(holds));
+            return placed(name, List.of(holds), Shape.none(), 0, 0, false);
         }
 
         private Body placed(
                 String name,
+                List<Stock> held,
                 Shape shape,
                 double bottomHeight,
                 double solidHeatCapacity,
-                boolean outside,
-                List<Stock> judged) {
+                boolean outside) {
             Body body = new Body(
                     unique("body " + name, name),
                     bodies.size(),
-                    layout,
+                    held,
+                    places,
                     shape,
                     bottomHeight,
                     solidHeatCapacity,
-                    outside,
-                    Set.copyOf(judged));
+                    outside);
             bodies.add(body);
+            places += held.size();
             return body;
         }
 

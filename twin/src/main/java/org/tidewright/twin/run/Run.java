@@ -366,6 +366,7 @@ public final class Run {
     }
 
     private static final class RightHandSide implements SplitEquations {
+        private final Network network;
         private final Mechanism[] mechanisms;
         private final Moment now;
         private final Flows flows;
@@ -380,13 +381,19 @@ public final class Run {
             mechanisms = network.mechanisms().toArray(new Mechanism[0]);
             now = new Moment(network, parameters, settings);
             flows = new Flows(network, now);
-            size = network.bodies().size() * network.layout().count();
+            size = network.size();
+            this.network = network;
             exchange = new FastExchange(network);
             linearised = new Moment(network, parameters, settings);
         }
 
         boolean exchanges() {
             return !exchange.isEmpty();
+        }
+
+        @Override
+        public int unread() {
+            return network.unread();
         }
 
         @Override

@@ -30,24 +30,37 @@ final class SmallMatrix {
         entries[to * size + from] += rate;
     }
 
-    double at(int row, int column) {
-        return entries[row * size + column];
+    /** product := M values, both read and written at the given places of longer arrays. */
+    void multiply(double[] values, int[] places, double[] product) {
+        for (int row = 0; row < size; row++) {
+            double sum = 0;
+            for (int column = 0; column < size; column++) {
+                sum += entries[row * size + column] * values[places[column]];
+            }
+            product[places[row]] = sum;
+        }
     }
 
-    /** Solves (I - shift M) x = right in place. */
-    void solveShifted(double shift, double[] right) {
+    /** Prepares to solve with I - shift M. */
+    void shiftBy(double shift) {
         if (shift != shiftOfInverse) {
             invert(shift);
             shiftOfInverse = shift;
         }
+    }
+
+    /** Solves (I - shift M) x = right in place, at the given places of a longer array. */
+    void solve(double[] right, int[] places) {
         for (int row = 0; row < size; row++) {
             double sum = 0;
             for (int column = 0; column < size; column++) {
-                sum += inverse[row * size + column] * right[column];
+                sum += inverse[row * size + column] * right[places[column]];
             }
             solution[row] = sum;
         }
-        System.arraycopy(solution, 0, right, 0, size);
+        for (int row = 0; row < size; row++) {
+            right[places[row]] = solution[row];
+        }
     }
 
     /** By Gauss and Jordan without exchange of rows: I - s M is diagonally dominant by columns. */

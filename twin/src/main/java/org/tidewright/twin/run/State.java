@@ -13,7 +13,7 @@ public final class State {
     /** All bodies empty. */
     public State(Network network) {
         this.network = network;
-        stocks = new double[network.bodies().size() * network.layout().count()];
+        stocks = new double[network.size()];
     }
 
     private State(Network network, double[] stocks) {
@@ -51,15 +51,16 @@ public final class State {
         return this;
     }
 
+    /** One stock; none where the body does not hold it. */
     public @Unit("*") double get(Body body, Stock stock) {
-        return stocks[body.at(stock)];
+        return body.holds(stock) ? stocks[body.at(stock)] : 0;
     }
 
     /** A stock over all bodies. */
     public @Unit("*") double total(Stock stock) {
         double sum = 0;
         for (Body body : network.bodies()) {
-            sum += stocks[body.at(stock)];
+            sum += body.holds(stock) ? stocks[body.at(stock)] : 0;
         }
         return sum;
     }

@@ -3,7 +3,6 @@ package org.tidewright.twin.system;
 import static java.util.Objects.requireNonNull;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.tidewright.plan.model.Algae;
 import org.tidewright.plan.model.Plan;
@@ -17,7 +16,7 @@ import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.law.biota.MacroalgaeGrowth;
 import org.tidewright.twin.mechanism.biota.Macroalgae;
-import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.Basins;
@@ -33,7 +32,14 @@ final class AlgaeBeds {
     private final Pools pools;
     private final Map<Body, Algae> beds = new LinkedHashMap<>();
 
-    AlgaeBeds(Plan plan, Network.Builder builder, Levers levers, World world, Pools pools, Basins basins, Lamps lamps) {
+    AlgaeBeds(
+            Plan plan,
+            Network.Builder builder,
+            Levers levers,
+            World world,
+            Pools pools,
+            Basins basins,
+            LightPlan lamps) {
         this.builder = builder;
         this.levers = levers;
         this.doubt = new Doubt(builder);
@@ -59,8 +65,8 @@ final class AlgaeBeds {
         }
     }
 
-    private void bed(String place, Algae described, Body water, Lamps lamps) {
-        List<Lamp> over = lamps.over(place);
+    private void bed(String place, Algae described, Body water, LightPlan lamps) {
+        Lamps over = lamps.over(place);
         Body algae = builder.pool(
                 "algae in the " + place, Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS);
         beds.put(algae, described);

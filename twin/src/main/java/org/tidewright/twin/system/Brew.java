@@ -10,6 +10,8 @@ import org.tidewright.twin.contract.Transfers;
 /** Water mixed by the keeper, or a solution in a bottle: what a cubic metre of it holds. */
 public final class Brew {
     private final Map<Stock, Double> perVolume;
+    private final Stock[] stocks;
+    private final double[] amounts;
 
     /**
      * A brew.
@@ -19,11 +21,15 @@ public final class Brew {
     public Brew(@Unit("*") Map<Stock, Double> perVolume) {
         this.perVolume = new EnumMap<>(perVolume);
         this.perVolume.put(Stock.WATER, 1.0);
+        stocks = this.perVolume.keySet().toArray(Stock[]::new);
+        amounts = this.perVolume.values().stream().mapToDouble(amount -> amount).toArray();
     }
 
     /** Pours a volume, or a flow, out of the world outside. */
     public void pour(Transfers out, Body from, Body to, @Unit("m^3") double volume) {
-        perVolume.forEach((stock, amount) -> out.move(stock, from, to, volume * amount));
+        for (int i = 0; i < stocks.length; i++) {
+            out.move(stocks[i], from, to, volume * amounts[i]);
+        }
     }
 
     /** Amount per volume of a stock. */

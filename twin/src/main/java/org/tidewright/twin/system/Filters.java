@@ -35,6 +35,11 @@ final class Filters {
     /** Carbon dioxide left in air led through an absorber, atm; common practice. */
     private static final double SCRUBBED = 50e-6;
 
+    /** What a medium can hold and takes along when it is changed. */
+    private static final Stock[] SPENT = {
+        Stock.PHOSPHATE, Stock.ALKALINITY, Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS
+    };
+
     private final Plan plan;
     private final Network.Builder builder;
     private final Levers levers;
@@ -148,7 +153,7 @@ final class Filters {
 
     private void media(Gear gear, Gear.Media described) {
         Body water = basins.holding(gear.standsIn(), plan);
-        Body medium = builder.pool("medium of the " + gear.name(), Stock.PHOSPHATE, Stock.ORGANIC_CARBON);
+        Body medium = builder.pool("medium of the " + gear.name(), SPENT);
         media.put(gear.name(), medium);
         Setting mass = levers.amount(
                 gear.name() + " mass", "of the medium", "kg", described.mass().in("kg"));
@@ -206,13 +211,7 @@ final class Filters {
         double days = Math.max(1, Math.rint(every / DAY));
         builder.add(new Routine(name + ": medium changed", Routine.daily(DAY / 2, (int) days), (now, switches) -> {
             Transfers out = switches.atOnce();
-            for (Stock stock : new Stock[] {
-                Stock.PHOSPHATE,
-                Stock.ALKALINITY,
-                Stock.ORGANIC_CARBON,
-                Stock.ORGANIC_NITROGEN,
-                Stock.ORGANIC_PHOSPHORUS
-            }) {
+            for (Stock stock : SPENT) {
                 out.move(stock, medium, world.waste(), now.stock(medium, stock));
             }
         }));

@@ -1,6 +1,5 @@
 package org.tidewright.twin.system;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Inhabitants;
 import org.tidewright.plan.model.Plan;
@@ -20,7 +19,7 @@ import org.tidewright.twin.mechanism.biota.CarrionDecay;
 import org.tidewright.twin.mechanism.biota.Fish;
 import org.tidewright.twin.mechanism.biota.FreeAlgae;
 import org.tidewright.twin.mechanism.biota.LitCommunity;
-import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.tank.Basins;
 
@@ -46,11 +45,11 @@ final class Life {
     private final World world;
     private final Pools pools;
     private final Body water;
-    private final List<Lamp> lamps;
+    private final Lamps lamps;
     private final Setting fish;
     private final Setting corals;
 
-    Life(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, List<Lamp> lamps, Levers levers) {
+    Life(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, Lamps lamps, Levers levers) {
         this.builder = builder;
         this.doubt = new Doubt(builder);
         this.world = world;
@@ -196,10 +195,7 @@ final class Life {
         double sum = 0;
         int parts = 288;
         for (int i = 0; i < parts; i++) {
-            double light = 0;
-            for (Lamp lamp : lamps) {
-                light += lamp.fullLightAt(DAY * (i + 0.5) / parts);
-            }
+            double light = lamps.fullLightAt(DAY * (i + 0.5) / parts);
             sum += Limitation.light(light, saturation);
         }
         return sum / parts;

@@ -43,7 +43,7 @@ record Pools(
                         "waste on the ground", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
                 declaration.pool("ammonia oxidisers", Stock.ORGANIC_NITROGEN, Stock.ORGANIC_CARBON),
                 declaration.pool("nitrite oxidisers", Stock.ORGANIC_NITROGEN, Stock.ORGANIC_CARBON),
-                declaration.pool("phosphate on rock and sand", Stock.PHOSPHATE),
+                declaration.pool("phosphate on rock and sand", Stock.PHOSPHATE, Stock.ALKALINITY),
                 declaration.pool(
                         "stomachs of the fish", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
                 declaration.pool(
@@ -55,7 +55,7 @@ record Pools(
                 declaration.pool("reserves of the corals", Stock.ORGANIC_CARBON),
                 declaration.pool("reserves of the turf", Stock.ORGANIC_CARBON),
                 declaration.pool("free algae", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
-                declaration.pool("skeletons", Stock.CALCIUM, Stock.MAGNESIUM, Stock.INORGANIC_CARBON),
-                declaration.pool("scale", Stock.CALCIUM, Stock.MAGNESIUM, Stock.INORGANIC_CARBON));
+                declaration.pool("skeletons", Stock.CALCIUM, Stock.MAGNESIUM, Stock.INORGANIC_CARBON, Stock.ALKALINITY),
+                declaration.pool("scale", Stock.CALCIUM, Stock.MAGNESIUM, Stock.INORGANIC_CARBON, Stock.ALKALINITY));
     }
 }

@@ -54,7 +54,7 @@ final class Surroundings {
         double capacity =
                 described.floorArea().in("m^2") * described.construction().capacityPerArea();
         fabric = builder.body("room", Shape.none(), 0, capacity);
-        Body airBody = builder.pool("air of the room", Stock.WATER, Stock.INORGANIC_CARBON);
+        Body airBody = builder.pool("air of the room", Stock.WATER, Stock.HEAT, Stock.INORGANIC_CARBON);
         air = new RoomAir(airBody, fabric, volume());
         vapourWithin = MoistAir.vapourPressure(usual, described.humidity().in("1"));
         carbonDioxideOutdoors = described.carbonDioxideOutdoors() == null

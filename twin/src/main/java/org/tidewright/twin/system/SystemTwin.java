@@ -14,7 +14,7 @@ import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.mechanism.air.RoomAir;
 import org.tidewright.twin.mechanism.heat.Weather;
-import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.Circulation;
 import org.tidewright.twin.run.Accuracy;
@@ -43,7 +43,7 @@ public final class SystemTwin {
     private final Basins basins;
     private final Pools pools;
     private final Levers levers;
-    private final Lamps lamps;
+    private final Lamps overDisplay;
     private final FirstState firstState;
     private final PowerSupplies supplies;
 
@@ -66,7 +66,8 @@ public final class SystemTwin {
                 new PowerSupplies(builder, room.fabric(), plan.backup(), new Supply.Source(world.mains(), mains, null));
         basins.addWalls(builder, room.fabric());
         circulation(builder);
-        lamps = new Lamps(plan, builder, levers, supplies, basins, room.fabric());
+        LightPlan lamps = new LightPlan(plan, builder, levers, supplies, basins, room.fabric());
+        overDisplay = lamps.over(Names.DISPLAY);
         Devices devices = new Devices(plan, builder, world, supplies, basins, room);
         surfaces(builder, devices);
         TopOffs topOffs = new TopOffs(plan, builder, levers, world, basins);
@@ -208,11 +209,7 @@ public final class SystemTwin {
 
     /** Light on what grows in the display. */
     public @Unit("mol/(m^2*s)") double lightOverDisplay(View now) {
-        double light = 0;
-        for (Lamp lamp : lamps.over(Names.DISPLAY)) {
-            light += lamp.light(now);
-        }
-        return light;
+        return overDisplay.light(now);
     }
 
     /** Water of the system while everything runs. */

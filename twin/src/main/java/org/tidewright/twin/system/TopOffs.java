@@ -1,5 +1,6 @@
 package org.tidewright.twin.system;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.TopOff;
@@ -66,10 +67,8 @@ final class TopOffs {
 
     void fill(State state) {
         state.set(reservoir, Stock.WATER, capacity);
-        for (Stock stock : Stock.values()) {
-            if (stock != Stock.WATER) {
-                state.set(reservoir, stock, capacity * fill.of(stock));
-            }
+        for (Stock stock : List.of(Stock.HEAT, Stock.ALKALINITY, Stock.CALCIUM)) {
+            state.set(reservoir, stock, capacity * fill.of(stock));
         }
     }
 }

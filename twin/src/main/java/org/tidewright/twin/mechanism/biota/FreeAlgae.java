@@ -1,6 +1,5 @@
 package org.tidewright.twin.mechanism.biota;
 
-import java.util.List;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
@@ -9,7 +8,7 @@ import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.nutrient.MicroalgalBloom;
-import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.mechanism.light.Lamps;
 
 /**
  * Microscopic algae in the water and on the panes, which nobody planted: few while grazers and filters keep up, a bloom
@@ -21,7 +20,7 @@ public final class FreeAlgae implements Mechanism {
 
     private final Body water;
     private final Body algae;
-    private final List<Lamp> lamps;
+    private final Lamps lamps;
     private final double depth;
     private final double attenuation;
     private final Parameter growth;
@@ -44,7 +43,7 @@ public final class FreeAlgae implements Mechanism {
             Body algae,
             Body waste,
             Body life,
-            List<Lamp> lamps,
+            Lamps lamps,
             @Unit("m") double depth,
             @Unit("1/m") double attenuation,
             Parameter growth,
@@ -52,7 +51,7 @@ public final class FreeAlgae implements Mechanism {
             Parameter clearance) {
         this.water = water;
         this.algae = algae;
-        this.lamps = List.copyOf(lamps);
+        this.lamps = lamps;
         this.depth = depth;
         this.attenuation = attenuation;
         this.growth = growth;
@@ -74,10 +73,7 @@ public final class FreeAlgae implements Mechanism {
             return;
         }
         double perVolume = nitrogen / volume;
-        double surface = 0;
-        for (Lamp lamp : lamps) {
-            surface += lamp.light(now);
-        }
+        double surface = lamps.light(now);
         double light = MicroalgalBloom.meanLight(surface, depth, attenuation, perVolume);
         double specific = light > 0
                 ? MicroalgalBloom.growth(

@@ -1,6 +1,5 @@
 package org.tidewright.twin.mechanism.biota;
 
-import java.util.List;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
@@ -13,7 +12,7 @@ import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.gas.OxygenLimitation;
 import org.tidewright.twin.law.gas.Q10;
 import org.tidewright.twin.law.nutrient.Limitation;
-import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.mechanism.light.Lamps;
 
 /**
  * What makes its food in the light and breathes day and night: corals with their algae, the turf on living rock. It keeps
@@ -23,7 +22,7 @@ public final class LitCommunity implements Mechanism {
     private final String name;
     private final Places places;
     private final Rates rates;
-    private final List<Lamp> lamps;
+    private final Lamps lamps;
     private final Setting extent;
     private final Recipe production;
     private final Recipe breathing;
@@ -58,11 +57,11 @@ public final class LitCommunity implements Mechanism {
      * @param lamps that shine on it
      * @param extent setting: 1 for all of it, less after a loss, more as it grows
      */
-    public LitCommunity(String name, Places places, Rates rates, List<Lamp> lamps, Setting extent) {
+    public LitCommunity(String name, Places places, Rates rates, Lamps lamps, Setting extent) {
         this.name = name;
         this.places = places;
         this.rates = rates;
-        this.lamps = List.copyOf(lamps);
+        this.lamps = lamps;
         this.extent = extent;
         production = Recipe.named("production of " + name)
                 .takes(places.water(), Stock.INORGANIC_CARBON, 1)
@@ -86,10 +85,7 @@ public final class LitCommunity implements Mechanism {
         double size = now.value(extent);
         double reserve = Math.max(0, now.stock(places.reserve(), Stock.ORGANIC_CARBON));
         double warmth = Q10.factor(Q10.COMMUNITY, now.temperature(places.water()), 26);
-        double light = 0;
-        for (Lamp lamp : lamps) {
-            light += lamp.light(now);
-        }
+        double light = lamps.light(now);
         out.run(
                 production,
                 size * now.value(rates.production()) * warmth * Limitation.light(light, now.value(rates.saturation())));

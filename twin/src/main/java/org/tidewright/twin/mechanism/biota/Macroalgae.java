@@ -1,6 +1,5 @@
 package org.tidewright.twin.mechanism.biota;
 
-import java.util.List;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
@@ -10,7 +9,7 @@ import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.biota.MacroalgaeGrowth;
-import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.mechanism.light.Lamps;
 
 /** Macroalgae kept under lamps: they grow on light, nitrogen and phosphorus until the mat shades itself, and breathe. */
 public final class Macroalgae implements Mechanism {
@@ -24,7 +23,7 @@ public final class Macroalgae implements Mechanism {
     private final String name;
     private final Body water;
     private final Body algae;
-    private final List<Lamp> lamps;
+    private final Lamps lamps;
     private final Setting litArea;
     private final Parameter growth;
     private final Parameter loss;
@@ -46,7 +45,7 @@ public final class Macroalgae implements Mechanism {
             Body algae,
             Body waste,
             Body life,
-            List<Lamp> lamps,
+            Lamps lamps,
             Setting litArea,
             Parameter growth,
             Parameter loss,
@@ -54,7 +53,7 @@ public final class Macroalgae implements Mechanism {
         this.name = name;
         this.water = water;
         this.algae = algae;
-        this.lamps = List.copyOf(lamps);
+        this.lamps = lamps;
         this.litArea = litArea;
         this.growth = growth;
         this.loss = loss;
@@ -79,10 +78,7 @@ public final class Macroalgae implements Mechanism {
         double lost = perDry * MacroalgaeGrowth.lost(dry, now.value(loss), temperature);
         recipes.breathe(out, lost / 2);
         recipes.lose(out, lost / 2);
-        double light = 0;
-        for (Lamp lamp : lamps) {
-            light += lamp.light(now);
-        }
+        double light = lamps.light(now);
         double area = now.value(litArea);
         if (light > 0 && area > 0) {
             double allowed = MacroalgaeGrowth.warmth(temperature, MacroalgaeGrowth.BEST_TEMPERATURE)

@@ -68,8 +68,8 @@ public record SurfaceGases(
     }
 
     private boolean isMoved(View now) {
-        for (Supply stirrer : stirrers) {
-            if (stirrer.isOn(now)) {
+        for (int i = 0; i < stirrers.size(); i++) {
+            if (stirrers.get(i).isOn(now)) {
                 return true;
             }
         }

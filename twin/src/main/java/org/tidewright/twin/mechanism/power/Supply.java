@@ -56,7 +56,8 @@ public record Supply(List<Source> sources, @Nullable Setting works) {
         if (works != null && now.value(works) <= 0) {
             return null;
         }
-        for (Source source : sources) {
+        for (int i = 0; i < sources.size(); i++) {
+            Source source = sources.get(i);
             if (now.value(source.on()) > 0) {
                 return source;
             }

@@ -10,12 +10,13 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.mechanism.heat.LampHeat;
 import org.tidewright.twin.mechanism.light.Lamp;
+import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.PowerSupplies;
 
 /** The plan's lights: their clocks, what they shine on, the heat they leave. */
-final class Lamps {
+final class LightPlan {
     private static final double DAY = 86_400;
     private static final double MID_LIGHT = 14 * 3600;
 
@@ -28,13 +29,11 @@ final class Lamps {
     /** Share of it that reaches the animals, past surface, panes and water; common practice 0.5–0.8. */
     private static final double REACHES = 0.6;
 
-    private final Map<String, Lamp> byName = new LinkedHashMap<>();
     private final Map<String, List<Lamp>> byPlace = new LinkedHashMap<>();
 
-    Lamps(Plan plan, Network.Builder builder, Levers levers, PowerSupplies supplies, Basins basins, Body room) {
+    LightPlan(Plan plan, Network.Builder builder, Levers levers, PowerSupplies supplies, Basins basins, Body room) {
         for (Light light : plan.lights()) {
             Lamp lamp = lamp(light, levers, supplies, surfaceOf(light.over(), basins, plan));
-            byName.put(light.name(), lamp);
             byPlace.computeIfAbsent(light.over(), place -> new ArrayList<>()).add(lamp);
             builder.add(lamp.corners());
             double toWater =
@@ -78,15 +77,7 @@ final class Lamps {
     }
 
     /** The lamps over a vessel. */
-    List<Lamp> over(String place) {
-        return byPlace.getOrDefault(place, List.of());
-    }
-
-    Lamp named(String name) {
-        Lamp lamp = byName.get(name);
-        if (lamp == null) {
-            throw new IllegalArgumentException("no light is called " + name);
-        }
-        return lamp;
+    Lamps over(String place) {
+        return new Lamps(byPlace.getOrDefault(place, List.of()));
     }
 }
