@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 /** Reads an {@link Amount} from text. */
 public final class AmountText {
     private static final String NUMBER = "[-+]?(?:\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d+)?|\\.\\d+)";
-    private static final Pattern ONE_AMOUNT = Pattern.compile("(?<number>" + NUMBER + ")\\s*(?<unit>[^\\d\\s±+].*?)?");
+    private static final Pattern ONE_AMOUNT =
+            Pattern.compile("(?<number>" + NUMBER + ")\\s*(?<unit>(?:1/)?[^\\d\\s±+].*?)?");
     private static final Pattern WITH_DOUBT = Pattern.compile("(?<amount>.*?)\\s*(?:±|\\+/-|\\+-)\\s*(?<doubt>.*)");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?\\d+,\\d+.*");
     /** Longer text is no amount; the bound also keeps a hostile file from long matching. */

@@ -75,7 +75,7 @@ public final class TextUnit {
         add("gal/lb", GALLON.divide(POUND));
         add("m/s", METRE.divide(SECOND));
         add("ft/s", INCH.multiply(12).divide(SECOND));
-        add("1/h", ONE.divide(HOUR), "/h");
+        add("/h", ONE.divide(HOUR), "1/h");
         add("g/L", GRAM.divide(LITRE), "g/l");
         add("mg/L", MetricPrefix.MILLI(GRAM).divide(LITRE), "mg/l", "ppm");
         add("kg/m³", KILOGRAM.divide(CUBIC_METRE), "kg/m3", "kg/m^3");

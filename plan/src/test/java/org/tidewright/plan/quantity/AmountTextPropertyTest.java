@@ -7,16 +7,54 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.testkit.SeededCases;
 
 class AmountTextPropertyTest {
-    private static final List<SiUnit> TARGETS =
-            List.of("m", "m^2", "m^3", "kg", "s", "degC", "W", "J", "m^3/s", "1").stream()
-                    .map(SiUnit::of)
-                    .toList();
+    private static final List<SiUnit> TARGETS = List.of(
+                    "m",
+                    "m^2",
+                    "m^3",
+                    "kg",
+                    "s",
+                    "degC",
+                    "W",
+                    "J",
+                    "m^3/s",
+                    "1/s",
+                    "kg/m^3",
+                    "mol/m^3",
+                    "mol/(m^3*s)",
+                    "mol/(m^2*s)",
+                    "1")
+            .stream()
+            .map(SiUnit::of)
+            .toList();
 
     @Test
     void anAmountReadsBackAsItWasWritten() {
         SeededCases.check(draw -> {
             String symbol = draw.oneOf(
-                    "m", "cm", "in", "m²", "L", "gal", "kg", "lb", "h", "°C", "°F", "W", "kWh", "L/h", "%", "");
+                    "m",
+                    "cm",
+                    "in",
+                    "m²",
+                    "L",
+                    "gal",
+                    "kg",
+                    "lb",
+                    "h",
+                    "°C",
+                    "°F",
+                    "W",
+                    "kWh",
+                    "L/h",
+                    "/h",
+                    "mL/d",
+                    "mg/L",
+                    "dKH",
+                    "µmol/L",
+                    "dKH/d",
+                    "µmol/m²/s",
+                    "ppm",
+                    "%",
+                    "");
             TextUnit unit = TextUnit.spelt(symbol).orElseThrow();
             SiUnit target =
                     TARGETS.stream().filter(unit::isCompatibleWith).findFirst().orElseThrow();

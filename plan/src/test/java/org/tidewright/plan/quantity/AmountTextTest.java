@@ -29,10 +29,55 @@ class AmountTextTest {
         "35, 1, 35",
         "0.42 L/kg, m^3/kg, 0.42e-3",
         "9 h, s, 32400",
+        "0.5 1/h, 1/s, 1.388888888888889e-4",
+        "0.5 /h, 1/s, 1.388888888888889e-4",
+        "5 1/h, 1/s, 1.388888888888889e-3",
+        "2.5 meq/L, mol/m^3, 2.5",
+        "2.5 mmol/L, mol/m^3, 2.5",
+        "2500 µmol/L, mol/m^3, 2.5",
+        "2500 μmol/L, mol/m^3, 2.5",
+        "0.0025 mol/L, mol/m^3, 2.5",
+        "200 µmol/m²/s, mol/(m^2*s), 2e-4",
+        "0.864 meq/L/d, mol/(m^3*s), 1e-5",
+        "420 mg/L, kg/m^3, 0.42",
+        "80 g/L, kg/m^3, 80",
+        "3 kg/m², kg/m^2, 3",
+        "86.4 mL/d, m^3/s, 1e-9",
+        "8.64 L/d, m^3/s, 1e-7",
+        "60 mL/min, m^3/s, 1e-6",
+        "1 gal/d, m^3/s, 4.381263638888889e-8",
+        "900 cm², m^2, 0.09",
     })
     void convertsAsTheStandardSays(String text, String unit, double expected) throws AmountText.Unreadable {
         assertThat(AmountText.read(text, SiUnit.of(unit)).in(unit))
                 .isCloseTo(expected, within(1e-12 * Math.max(1e-6, Math.abs(expected))));
+    }
+
+    /** 10 mg/L of CaO, 56.077 g/mol, two equivalents a mole: 8 degrees are 2.8532 meq/L. */
+    @Test
+    void aDegreeOfHardnessIsTenMilligramsOfLime() throws AmountText.Unreadable {
+        assertThat(AmountText.read("8 dKH", SiUnit.of("mol/m^3")).in("mol/m^3")).isCloseTo(2.8532, within(1e-4));
+        assertThat(AmountText.read("8 dKH/d", SiUnit.of("mol/(m^3*s)")).in("mol/(m^3*s)") * 86400)
+                .isCloseTo(2.8532, within(1e-4));
+    }
+
+    /** By definition a part per million is 1e-6; the trade writes it for mg/L too. */
+    @Test
+    void partsPerMillionAreWhatThePlaceAsksFor() throws AmountText.Unreadable {
+        Amount air = AmountText.read("425 ppm", SiUnit.of("1"));
+        assertThat(air.in("1")).isCloseTo(425e-6, within(1e-15));
+        assertThat(air).hasToString("425 ppm");
+        Amount calcium = AmountText.read("425 ppm ± 10 ppm", SiUnit.of("kg/m^3"));
+        assertThat(calcium.in("kg/m^3")).isCloseTo(0.425, within(1e-12));
+        assertThat(calcium).hasToString("425 mg/L ± 10 mg/L");
+    }
+
+    @Test
+    void partsPerMillionAreNoLength() {
+        assertThatThrownBy(() -> AmountText.read("5 ppm", SiUnit.of("m")))
+                .isInstanceOfSatisfying(
+                        AmountText.Unreadable.class,
+                        refused -> assertThat(refused.found()).isEqualTo("“5 ppm”, which is not a length"));
     }
 
     @Test
