@@ -6,7 +6,7 @@ import org.tidewright.seawater.unit.Unit;
  * Foods, by what a mass of them, as fed, brings into the water. Brands differ: the ranges beside each are those of usual
  * products, and a label's protein over 6.25 is a better nitrogen than the one here.
  *
- * @source composition from memory of product labels and food tables; nitrogen is protein / 6.25, carbon is {@link
+ * @source composition from memory of product labels and food tables, save where a constant names another; nitrogen is protein / 6.25, carbon is {@link
  *     #CARBON_OF_DRY_MATTER} of dry matter
  */
 public enum Food {
@@ -20,10 +20,10 @@ public enum Food {
     FROZEN_MYSIS(0.82, 0.0185, 0.0022),
     /** Frozen adult brine shrimp, thawed and drained: water 88-92 %, protein 4-6.5 %. */
     FROZEN_BRINE_SHRIMP(0.90, 0.0088, 0.0011),
-    /** Chopped flesh of shrimp or fish: protein about 22 %. */
-    CHOPPED_SEAFOOD(0.77, 0.035, 0.0022),
-    /** Dried sheets of red or green seaweed: protein 30-45 %. */
-    SEAWEED_SHEET(0.08, 0.060, 0.0055),
+    /** Chopped flesh of shrimp; of fish much the same: protein 20-22 % (USDA food tables, shrimp, mixed species, raw). */
+    CHOPPED_SEAFOOD(0.76, 0.0325, 0.00205),
+    /** Dried sheets of red seaweed: water 4-7 %, protein 32-37 % (Hwang, Ki and Chung 2013, Prev. Nutr. Food Sci. 18, 139). */
+    SEAWEED_SHEET(0.05, 0.055, 0.0055),
     /**
      * Living phytoplankton in its culture, a gram for each millilitre: nitrogen 0.01-0.05 mg/mL, phosphorus 0.002-0.007
      * mg/mL. The water's own salts are counted as water.
