@@ -2,12 +2,25 @@ package org.tidewright.plan.rule;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import org.tidewright.plan.model.AirPump;
 import org.tidewright.plan.model.Backup;
+import org.tidewright.plan.model.Chiller;
+import org.tidewright.plan.model.CirculationPump;
+import org.tidewright.plan.model.Dosing;
+import org.tidewright.plan.model.Fan;
+import org.tidewright.plan.model.Feeding;
+import org.tidewright.plan.model.Gear;
+import org.tidewright.plan.model.Heater;
+import org.tidewright.plan.model.Light;
 import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.WaterChange;
 
 /** Names: each device and section has its own, and every name that is used exists. */
 final class NameRules {
+    private static final String A_PLACE = "a vessel or section";
+
     private NameRules() {}
 
     static void check(Plan plan, Findings findings) {
@@ -16,36 +29,24 @@ final class NameRules {
         List<String> sections = Names.sections(plan);
         twice(places, "sump", "sections and vessels", findings);
         twice(Names.devices(plan), "gear", "devices", findings);
+        twice(plan.feeding().stream().map(Feeding::name).toList(), "feeding", "feedings", findings);
+        twice(plan.dosing().stream().map(Dosing::name).toList(), "dosing", "dosed solutions", findings);
+        twice(plan.waterChanges().stream().map(WaterChange::name).toList(), "water_changes", "water changes", findings);
 
-        for (int i = 0; i < plan.gear().size(); i++) {
-            findings.unknownName(
-                    "gear[" + (i + 1) + "].stands_in", plan.gear().get(i).standsIn(), "a vessel or section", places);
-        }
-        for (int i = 0; i < plan.heaters().size(); i++) {
-            findings.unknownName(
-                    "heaters[" + (i + 1) + "].stands_in",
-                    plan.heaters().get(i).standsIn(),
-                    "a vessel or section",
-                    places);
-        }
-        for (int i = 0; i < plan.lights().size(); i++) {
-            findings.unknownName(
-                    "lights[" + (i + 1) + "].over", plan.lights().get(i).over(), "a vessel or section", places);
-        }
-        for (int i = 0; i < plan.circulationPumps().size(); i++) {
-            findings.unknownName(
-                    "circulation_pumps[" + (i + 1) + "].stands_in",
-                    plan.circulationPumps().get(i).standsIn(),
-                    "a vessel or section",
-                    places);
-        }
-        for (int i = 0; i < plan.airPumps().size(); i++) {
-            findings.unknownName(
-                    "air_pumps[" + (i + 1) + "].stands_in",
-                    plan.airPumps().get(i).standsIn(),
-                    "a vessel",
-                    vessels);
-        }
+        known(plan.gear(), Gear::standsIn, "gear[%d].stands_in", A_PLACE, places, findings);
+        known(plan.heaters(), Heater::standsIn, "heaters[%d].stands_in", A_PLACE, places, findings);
+        known(plan.chillers(), Chiller::standsIn, "chillers[%d].stands_in", A_PLACE, places, findings);
+        known(plan.fans(), Fan::over, "fans[%d].over", A_PLACE, places, findings);
+        known(plan.lights(), Light::over, "lights[%d].over", A_PLACE, places, findings);
+        known(
+                plan.circulationPumps(),
+                CirculationPump::standsIn,
+                "circulation_pumps[%d].stands_in",
+                A_PLACE,
+                places,
+                findings);
+        known(plan.airPumps(), AirPump::standsIn, "air_pumps[%d].stands_in", "a vessel", vessels, findings);
+        known(plan.dosing(), Dosing::into, "dosing[%d].into", A_PLACE, places, findings);
         if (plan.overflow() != null) {
             for (int i = 0; i < plan.overflow().drains().size(); i++) {
                 String into = plan.overflow().drains().get(i).into();
@@ -58,6 +59,19 @@ final class NameRules {
             findings.unknownName("refugium.into", plan.refugium().into(), "a sump section", sections);
         }
         feeds(plan, findings);
+    }
+
+    /** Reports every item that names what does not exist; the path has a place for the item's number. */
+    private static <T> void known(
+            List<T> items,
+            Function<T, String> name,
+            String path,
+            String kind,
+            List<String> candidates,
+            Findings findings) {
+        for (int i = 0; i < items.size(); i++) {
+            findings.unknownName(path.formatted(i + 1), name.apply(items.get(i)), kind, candidates);
+        }
     }
 
     private static void feeds(Plan plan, Findings findings) {

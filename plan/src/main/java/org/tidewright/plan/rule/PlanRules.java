@@ -26,6 +26,8 @@ public final class PlanRules {
         SumpRules.check(plan, findings);
         ReturnRules.check(plan, findings);
         NameRules.check(plan, findings);
+        RegimeRules.check(plan, findings);
+        DosingRules.check(plan, findings);
         limits(plan, findings);
         return findings.faults();
     }
