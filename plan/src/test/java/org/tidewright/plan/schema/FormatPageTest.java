@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.model.Entry;
@@ -58,7 +59,7 @@ class FormatPageTest {
             "mL/d",
             "L/kg",
             "m/s",
-            "1/h",
+            "/h",
             "g/L",
             "mg/L",
             "meq/L",
@@ -92,10 +93,26 @@ class FormatPageTest {
 
     @Test
     void theExampleOnThePageIsASoundPlan() throws IOException {
-        String page = Files.readString(PAGE);
-        int from = page.indexOf("```yaml\n") + "```yaml\n".length();
-        String example = page.substring(from, page.indexOf("```", from));
+        String example = blocksOfYaml().get(0);
         assertThat(PlanText.read(example)).isInstanceOf(PlanReading.Sound.class);
+    }
+
+    @Test
+    void theRegimeOnThePageFitsTheExample() throws IOException {
+        String whole = String.join("\n", blocksOfYaml());
+        assertThat(PlanText.read(whole)).isInstanceOfSatisfying(PlanReading.Sound.class, sound -> {
+            assertThat(sound.plan().feeding()).hasSize(2);
+            assertThat(sound.plan().dosing()).hasSize(2);
+            assertThat(sound.plan().waterChanges()).hasSize(1);
+        });
+    }
+
+    private static List<String> blocksOfYaml() throws IOException {
+        return Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(PAGE))
+                .results()
+                .map(block -> block.group(1))
+                .toList();
     }
 
     private static void assertOnPage(String name, String expected) throws IOException {

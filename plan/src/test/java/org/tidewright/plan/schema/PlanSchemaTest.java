@@ -25,6 +25,13 @@ class PlanSchemaTest {
     }
 
     @Test
+    void acceptsTimesWithoutTheirQuotes() {
+        String bare = Examples.text("harbour-room").replaceAll("\"(\\d\\d:\\d\\d)\"", "$1");
+        assertThat(bare).contains("times: [08:30, 18:30]");
+        assertThat(SCHEMA.validate(bare, InputFormat.YAML)).isEmpty();
+    }
+
+    @Test
     void refusesWhatTheReaderRefuses() {
         String nano = Examples.text("window-nano");
         for (String damaged : List.of(
@@ -33,6 +40,9 @@ class PlanSchemaTest {
                 nano.replace("length: 60 cm", "lenght: 60 cm"),
                 nano.replace("cover: open", "cover: opne"),
                 nano.replace("count: 2", "count: two"),
+                nano.replace("starts: \"12:00\"", "starts: \"24:00\""),
+                nano.replace("[\"19:00\"]", "[\"7 pm\"]"),
+                nano.replace("nitrate: 5 mg/L", "nitrate: 5 dKH"),
                 nano.replace("units: metric", ""))) {
             assertThat(damaged).isNotEqualTo(nano);
             assertThat(SCHEMA.validate(damaged, InputFormat.YAML)).as(damaged).isNotEmpty();

@@ -60,7 +60,7 @@ class PlanTextTest {
         assertThat(faults.get(1).sentence())
                 .startsWith("display.heigth: found the unknown key “heigth”; expected one of length, width, height")
                 .endsWith("Did you mean “height”?");
-        assertThat(faults.get(1).line()).isEqualTo(22);
+        assertThat(faults.get(1).line()).isEqualTo(29);
         assertThat(faults.get(1).column()).isEqualTo(3);
         assertThat(faults.get(0).sentence()).contains("no key “height”");
     }
@@ -69,7 +69,7 @@ class PlanTextTest {
     void anUnknownUnitIsNamedWithTheUnitsThatFit() {
         List<Fault> faults = faults(nano().replace("length: 60 cm", "length: 60 cn"));
         assertThat(faults).singleElement().satisfies(fault -> {
-            assertThat(fault.line()).isEqualTo(20);
+            assertThat(fault.line()).isEqualTo(27);
             assertThat(fault.sentence())
                     .isEqualTo("display.length: found the unknown unit “cn”; expected a length with its unit, "
                             + "one of: m, cm, mm, in, ft. Did you mean “cm”?");
