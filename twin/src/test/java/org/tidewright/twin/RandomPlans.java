@@ -58,7 +58,15 @@ public final class RandomPlans {
         add("tidewright_plan: 1");
         add("name: Drawn");
         add("units: %s", draw.oneOf("metric", "us"));
-        add("water: {salinity: %s, temperature: %s °C}", number(30, 37), number(23, 27));
+        add(
+                "water: {salinity: %s, temperature: %s °C%s}",
+                number(30, 37),
+                number(23, 27),
+                chance(2)
+                        ? ", alkalinity: " + number(5, 12) + " dKH, calcium: " + number(350, 480)
+                                + " mg/L, magnesium: " + number(1100, 1500) + " mg/L, nitrate: " + number(0, 50)
+                                + " mg/L, phosphate: " + number(0, 0.5) + " mg/L"
+                        : "");
         room();
         display(sump);
         if (sump) {
@@ -74,6 +82,9 @@ public final class RandomPlans {
         }
         devices(sump);
         inhabitants();
+        if (chance(2)) {
+            regime();
+        }
         return text.toString();
     }
 
@@ -84,7 +95,13 @@ public final class RandomPlans {
                 number(30, 75),
                 number(8, 40),
                 draw.oneOf("very_light", "light", "medium", "heavy", "very_heavy"),
-                chance(2) ? ", heat_loss: " + number(15, 150) + " W/K" : "");
+                (chance(2) ? ", heat_loss: " + number(15, 150) + " W/K" : "")
+                        + (chance(2)
+                                ? ", air_volume: " + number(20, 120) + " m³, air_changes: " + number(0.1, 3)
+                                        + " /h, carbon_dioxide_outdoors: " + number(400, 450)
+                                        + " ppm, people: [{count: " + draw.whole(1, 5) + ", from: \"18:00\", daily: "
+                                        + number(1, 14) + " h}]"
+                                : ""));
     }
 
     private void display(boolean sump) {
@@ -106,7 +123,9 @@ public final class RandomPlans {
         if (!chance(4)) {
             add(
                     "  rock: {dry_mass: %s kg%s}",
-                    number(0.03 * litres, 0.2 * litres), chance(2) ? ", top: " + metres(0.8 * crest) + " m" : "");
+                    number(0.03 * litres, 0.2 * litres),
+                    (chance(2) ? ", top: " + metres(0.8 * crest) + " m" : "")
+                            + (chance(2) ? ", state: " + draw.oneOf("dry", "seeded", "live") : ""));
         }
         if (!sump) {
             add("  water_level: %s m", metres(crest));
@@ -259,6 +278,11 @@ public final class RandomPlans {
         add(
                 "  outlet: {name: feed nozzle, lower_edge: %s m, bore: 12 mm%s}",
                 metres(mouth), chance(3) ? ", air_hole: {height: " + metres(mouth + 0.01) + " m, bore: 3 mm}" : "");
+        if (chance(2)) {
+            add(
+                    "  algae: {wet_mass: %s g, lit_area: %s cm², harvested_every: %d d, left_standing: %s g}",
+                    number(50, 1000), number(100, 1500), draw.whole(3, 30), number(20, 500));
+        }
     }
 
     private void devices(boolean sump) {
@@ -268,8 +292,8 @@ public final class RandomPlans {
             add("gear:");
             for (int i = 1; i <= draw.whole(1, 2); i++) {
                 add(
-                        "  - {name: device %d, stands_in: section %d, holds_back: %s L, displaces: %s L, power: 9 W}",
-                        i, draw.whole(1, sections.size()), number(0, 6), number(0, 1.5));
+                        "  - {name: device %d, stands_in: section %d, holds_back: %s L, displaces: %s L, power: 9 W%s}",
+                        i, draw.whole(1, sections.size()), number(0, 6), number(0, 1.5), work());
                 devices.add("device " + i);
             }
         }
@@ -300,6 +324,23 @@ public final class RandomPlans {
         }
     }
 
+    /** What a piece of gear does, where the plan says so. */
+    private String work() {
+        return switch (draw.whole(1, 5)) {
+            case 1 ->
+                ", skims: {water_flow: " + number(100, 3000) + " L/h, air_flow: " + number(60, 1500)
+                        + " L/h, skimmate: " + number(20, 1000) + " mL/d, air: "
+                        + draw.oneOf("room", "outdoors", "scrubbed") + "}";
+            case 2 ->
+                ", media: {kind: " + draw.oneOf("iron_oxide", "activated_carbon") + ", mass: " + number(20, 1000)
+                        + " g, water_flow: " + number(20, 400) + " L/h, changed_every: " + draw.whole(7, 120) + " d}";
+            case 3 ->
+                ", reactor: {effluent: " + number(5, 100) + " mL/min, chamber_ph: " + number(6.2, 7) + ", media_mass: "
+                        + number(1, 8) + " kg}";
+            default -> "";
+        };
+    }
+
     private String fed() {
         List<String> fed = new ArrayList<>();
         for (String device : devices) {
@@ -316,8 +357,78 @@ public final class RandomPlans {
         }
         add("inhabitants:");
         add("  fish:");
-        add("    - {name: damsel, mass: %s g, count: %d}", number(3, 60), draw.whole(1, 12));
+        add(
+                "    - {name: damsel, mass: %s g, count: %d%s}",
+                number(3, 60), draw.whole(1, 12), chance(2) ? ", length: 7 cm, stage: growing" : "");
         add("  coral_tissue: %s m²", number(0, 2));
+        if (chance(2)) {
+            add("  corals:");
+            for (String form : List.of("branching_acropora", "plating_montipora", "euphyllia", "soft")) {
+                add("    - {name: %s, plan_area: %s cm², form: %s}", form, number(2, 3000), form);
+            }
+            add("  coralline_area: %s m²", number(0, 2));
+        }
+    }
+
+    /** What is fed, dosed and changed; whatever is drawn fits the plan. */
+    private void regime() {
+        add(
+                "new_water: {salinity: %s, temperature: %s °C, alkalinity: %s dKH, calcium: %s mg/L}",
+                number(32, 36), number(20, 27), number(6, 11), number(380, 460));
+        add("feeding:");
+        add(
+                "  - {name: food, food: %s, mass: %s g, times: [%s]%s}",
+                draw.oneOf("dry_pellet", "flake", "frozen_mysis", "chopped_seafood", "seaweed_sheet"),
+                number(0.05, 5),
+                times(),
+                chance(3) ? ", every: " + draw.whole(1, 4) + " d" : "");
+        if (chance(2)) {
+            add("dosing:");
+            dose("bicarbonate", "sodium_bicarbonate, strength: " + number(20, 90) + " g/L");
+            dose("calcium", "calcium_chloride, strength: " + number(20, 90) + " g/L");
+            dose("limewater", "calcium_hydroxide, saturation: " + number(40, 100) + " %");
+        }
+        add("water_changes:");
+        add(
+                "  - {name: change, volume: %s L, every: %d d, at: %s}",
+                number(0.5, 10), draw.whole(1, 30), time(draw.whole(0, 23)));
+        if (chance(3)) {
+            add(
+                    "chillers: [{name: chiller, stands_in: display, power: 150 W, cooling: %s W, setpoint: %s °C}]",
+                    number(100, 800), number(26, 28));
+        }
+        if (chance(3)) {
+            add(
+                    "fans: [{name: fan, over: display, air_speed: %s m/s, setpoint: %s °C, power: %s W}]",
+                    number(0.5, 4), number(26, 28), number(2, 20));
+        }
+        add(
+                "lights: [{name: light, over: display, power: %s W, daily: 9 h, starts: %s, ramp: %s h, par: %s µmol/m²/s}]",
+                number(10, 300), time(draw.whole(0, 23)), number(0, 4), number(30, 500));
+    }
+
+    private void dose(String name, String salt) {
+        List<String> places = new ArrayList<>(sections);
+        places.add("display");
+        String when = switch (draw.whole(1, 3)) {
+            case 1 -> ", times: [" + times() + "]";
+            case 2 -> ", from: " + time(draw.whole(0, 23)) + ", daily: " + number(0.5, 24) + " h";
+            default -> "";
+        };
+        add("  - {name: %s, salt: %s, per_day: %s mL/d, into: %s%s}", name, salt, number(1, 500), oneOf(places), when);
+    }
+
+    /** One to four times in the order of the day. */
+    private String times() {
+        List<String> times = new ArrayList<>();
+        for (int hour = draw.whole(0, 11); hour < 24 && times.size() < 4; hour += draw.whole(1, 12)) {
+            times.add(time(hour));
+        }
+        return String.join(", ", times);
+    }
+
+    private String time(int hour) {
+        return String.format(Locale.ROOT, "\"%02d:%02d\"", hour, draw.whole(0, 59));
     }
 
     // ── words and numbers ──
