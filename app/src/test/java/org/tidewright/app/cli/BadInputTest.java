@@ -28,7 +28,7 @@ class BadInputTest {
     void aNegativeLengthIsRefused() throws IOException {
         refused(
                 harbour().replace("length: 150 cm", "length: -150 cm"),
-                ":21:11: display.length: found -150 cm; expected 10 to 2000 cm.");
+                ":43:11: display.length: found -150 cm; expected 10 to 2000 cm.");
     }
 
     @Test

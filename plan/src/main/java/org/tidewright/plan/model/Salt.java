@@ -82,33 +82,37 @@ public enum Salt {
         return count(BICARBONATE) + count(CARBONATE);
     }
 
+    /** Calcium from a mole. */
     @Unit("mol/mol")
     public double calcium() {
         return count(CALCIUM);
     }
 
+    /** Magnesium from a mole. */
     @Unit("mol/mol")
     public double magnesium() {
         return count(MAGNESIUM);
     }
 
-    /** Ammonia and ammonium together. */
+    /** Ammonia and ammonium together, from a mole. */
     @Unit("mol/mol")
     public double ammonia() {
         return count(AMMONIUM);
     }
 
+    /** Nitrate from a mole. */
     @Unit("mol/mol")
     public double nitrate() {
         return count(NITRATE);
     }
 
+    /** Phosphate from a mole, all its forms together. */
     @Unit("mol/mol")
     public double phosphate() {
         return count(DIHYDROGEN_PHOSPHATE);
     }
 
-    /** Carbon that bacteria can respire. */
+    /** Carbon that bacteria can respire, from a mole. */
     @Unit("mol/mol")
     public double organicCarbon() {
         return 2 * count(ACETATE);
