@@ -1,7 +1,5 @@
 package org.tidewright.numerics.ode;
 
-import static org.tidewright.numerics.ode.AdditiveTableau.*;
-
 import java.util.Arrays;
 
 /**
@@ -18,8 +16,8 @@ import java.util.Arrays;
  * Numer. Math. 20, 21-37).
  */
 final class AdditiveStages implements Trial {
-    private static final int LAST = STAGES;
-
+    private final AdditiveTableau tableau;
+    private final int stages;
     private final SplitEquations equations;
     private final Tolerance tolerance;
     private final int size;
@@ -30,7 +28,7 @@ final class AdditiveStages implements Trial {
     final double[][] slopes;
 
     /** L Y by stage, on the exchanged states only. */
-    private final double[][] products = new double[STAGES][];
+    private final double[][] products;
 
     final double[] result;
     private final double[] stage;
@@ -39,16 +37,16 @@ final class AdditiveStages implements Trial {
     private double[] carryAfter;
     private final HermiteOutput output;
 
-    AdditiveStages(SplitEquations equations, Tolerance tolerance) {
+    AdditiveStages(AdditiveTableau tableau, SplitEquations equations, Tolerance tolerance) {
+        this.tableau = tableau;
+        stages = tableau.stages();
         this.equations = equations;
         this.tolerance = tolerance;
         size = equations.size();
         unread = equations.unread();
         exchanged = equations.exchanged().clone();
-        slopes = new double[STAGES + 1][size];
-        for (int i = 0; i < STAGES; i++) {
-            products[i] = new double[size];
-        }
+        slopes = new double[stages + 1][size];
+        products = new double[stages][size];
         result = new double[size];
         stage = new double[size];
         error = new double[size];
@@ -64,12 +62,12 @@ final class AdditiveStages implements Trial {
 
     @Override
     public int slopeCount() {
-        return STAGES + 1;
+        return stages + 1;
     }
 
     @Override
     public int errorOrder() {
-        return 4;
+        return tableau.order();
     }
 
     @Override
@@ -89,19 +87,19 @@ final class AdditiveStages implements Trial {
     public double attempt(double from, double to, double[] y) {
         double h = to - from;
         equations.exchange(y, products[0]);
-        for (int i = 1; i < STAGES; i++) {
+        for (int i = 1; i < stages; i++) {
             gather(i, h, y);
-            equations.solve(h * GAMMA, stage);
+            equations.solve(h * tableau.gamma(), stage);
             equations.exchange(stage, products[i]);
-            if (!slope(i, from + C[i] * h, stage, h)) {
+            if (!slope(i, from + tableau.nodes()[i] * h, stage, h)) {
                 return Double.POSITIVE_INFINITY;
             }
         }
         finish(h, y);
-        if (!slope(LAST, to, result, h)) {
+        if (!slope(stages, to, result, h)) {
             return Double.POSITIVE_INFINITY;
         }
-        equations.solve(h * GAMMA, error);
+        equations.solve(h * tableau.gamma(), error);
         double norm = tolerance.norm(error, y, result);
         return Double.isNaN(norm) ? Double.POSITIVE_INFINITY : norm;
     }
@@ -111,12 +109,12 @@ final class AdditiveStages implements Trial {
      * what no slope reads is left out.
      */
     private void gather(int i, double h, double[] y) {
-        double[] a = EXPLICIT[i];
+        double[] a = tableau.explicit()[i];
         double[] f0 = slopes[0];
         double[] f1 = slopes[1];
         double[] f2 = slopes[2];
         double[] f3 = slopes[3];
-        double[] f4 = slopes[4];
+        double[] f4 = slopes[slopes.length > 4 ? 4 : 3];
         switch (i) {
             case 1 -> {
                 for (int k = unread; k < size; k++) {
@@ -145,7 +143,7 @@ final class AdditiveStages implements Trial {
             }
         }
         for (int j = 0; j < i; j++) {
-            double weight = h * (IMPLICIT[i][j] - a[j]);
+            double weight = h * (tableau.implicit()[i][j] - a[j]);
             double[] product = products[j];
             for (int k : exchanged) {
                 stage[k] += weight * product[k];
@@ -154,33 +152,36 @@ final class AdditiveStages implements Trial {
     }
 
     private void finish(double h, double[] y) {
-        double[] f0 = slopes[0];
-        double[] f2 = slopes[2];
-        double[] f3 = slopes[3];
-        double[] f4 = slopes[4];
-        double[] f5 = slopes[5];
-        double e0 = h * (B[0] - EMBEDDED[0]);
-        double e2 = h * (B[2] - EMBEDDED[2]);
-        double e3 = h * (B[3] - EMBEDDED[3]);
-        double e4 = h * (B[4] - EMBEDDED[4]);
-        double e5 = h * (B[5] - EMBEDDED[5]);
+        double[] b = tableau.weights();
+        double[] lower = tableau.embedded();
+        double[] change = stage;
+        Arrays.fill(change, 0);
+        Arrays.fill(error, 0);
+        for (int i = 0; i < stages; i++) {
+            double ofResult = h * b[i];
+            double ofError = h * (b[i] - lower[i]);
+            double[] f = slopes[i];
+            for (int k = 0; k < size; k++) {
+                change[k] += ofResult * f[k];
+                error[k] += ofError * f[k];
+            }
+        }
         for (int k = 0; k < size; k++) {
-            double change = h * (B[0] * f0[k] + B[2] * f2[k] + B[3] * f3[k] + B[4] * f4[k] + B[5] * f5[k]) + carry[k];
-            double sum = y[k] + change;
-            double changeKept = sum - y[k];
-            carryAfter[k] = (y[k] - (sum - changeKept)) + (change - changeKept);
+            double moved = change[k] + carry[k];
+            double sum = y[k] + moved;
+            double movedKept = sum - y[k];
+            carryAfter[k] = (y[k] - (sum - movedKept)) + (moved - movedKept);
             result[k] = sum;
-            error[k] = e0 * f0[k] + e2 * f2[k] + e3 * f3[k] + e4 * f4[k] + e5 * f5[k];
         }
     }
 
     @Override
     public void accept(double[] y) {
-        equations.carriedOver(LAST);
+        equations.carriedOver(stages);
         System.arraycopy(result, 0, y, 0, size);
         double[] first = slopes[0];
-        slopes[0] = slopes[LAST];
-        slopes[LAST] = first;
+        slopes[0] = slopes[stages];
+        slopes[stages] = first;
         double[] old = carry;
         carry = carryAfter;
         carryAfter = old;
@@ -192,11 +193,11 @@ final class AdditiveStages implements Trial {
     public void weights(double share, double length, double[] weights) {
         double rest = 1 - share;
         double ofResult = share * share * (3 - 2 * share);
-        for (int i = 0; i < STAGES; i++) {
-            weights[i] = length * ofResult * B[i];
+        for (int i = 0; i < stages; i++) {
+            weights[i] = length * ofResult * tableau.weights()[i];
         }
         weights[0] += length * share * rest * rest;
-        weights[LAST] = -length * share * share * rest;
+        weights[stages] = -length * share * share * rest;
     }
 
     @Override

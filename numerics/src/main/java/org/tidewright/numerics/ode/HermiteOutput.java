@@ -64,7 +64,7 @@ final class HermiteOutput implements StepOutput {
         double ofFirst = h * u * v * v;
         double ofLast = -h * u * u * v;
         double[] first = stages.slopes[0];
-        double[] last = stages.slopes[AdditiveTableau.STAGES];
+        double[] last = stages.slopes[stages.slopes.length - 1];
         for (int i = 0; i < size; i++) {
             state[i] = start[i] + ofResult * (stages.result[i] - start[i]) + ofFirst * first[i] + ofLast * last[i];
         }
