@@ -188,7 +188,15 @@ final class AdditiveStages implements Trial {
         equations.linearise(y);
     }
 
-    /** From the polynomial of {@link HermiteOutput}. */
+    /** The slopes at both ends of a step without what the step damps. */
+    void calmSlopes(double h, double[] first, double[] last) {
+        System.arraycopy(slopes[0], 0, first, 0, size);
+        System.arraycopy(slopes[stages], 0, last, 0, size);
+        equations.solve(h * tableau.gamma(), first);
+        equations.solve(h * tableau.gamma(), last);
+    }
+
+    /** From the polynomial of {@link HermiteOutput}, the exchange within it left out: it only changes places. */
     @Override
     public void weights(double share, double length, double[] weights) {
         double rest = 1 - share;

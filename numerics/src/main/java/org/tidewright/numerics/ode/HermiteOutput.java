@@ -4,7 +4,10 @@ package org.tidewright.numerics.ode;
  * The solution over the last accepted step as the cubic through both ends with their slopes, of order 3. Each term is a sum
  * of slopes, so linear invariants hold between the ends too.
  *
- * <p>On the slow course of stiff equations both slopes are slow, and so is the cubic between them.
+ * <p>After a jump the slope at the start may be steep because of the fast exchange, although the step damps it at once; the
+ * cubic would swing far out. So both slopes are passed through the implicit solve, which leaves slow courses as they are
+ * and takes from a steep one what the step damps. What is exchanged only changes places, so sums over the exchanging
+ * bodies are those of the plain slopes.
  */
 final class HermiteOutput implements StepOutput {
     private final AdditiveStages stages;
@@ -13,10 +16,15 @@ final class HermiteOutput implements StepOutput {
     private double stepEnd;
     private double to = Double.NaN;
     private final int size;
+    private final double[] first;
+    private final double[] last;
+    private boolean prepared;
 
     HermiteOutput(int size, AdditiveStages stages) {
         this.size = size;
         this.stages = stages;
+        first = new double[size];
+        last = new double[size];
     }
 
     @Override
@@ -25,6 +33,7 @@ final class HermiteOutput implements StepOutput {
         stepEnd = stepTo;
         to = stepTo;
         start = y;
+        prepared = false;
     }
 
     @Override
@@ -63,8 +72,10 @@ final class HermiteOutput implements StepOutput {
         double ofResult = u * u * (3 - 2 * u);
         double ofFirst = h * u * v * v;
         double ofLast = -h * u * u * v;
-        double[] first = stages.slopes[0];
-        double[] last = stages.slopes[stages.slopes.length - 1];
+        if (!prepared) {
+            stages.calmSlopes(h, first, last);
+            prepared = true;
+        }
         for (int i = 0; i < size; i++) {
             state[i] = start[i] + ofResult * (stages.result[i] - start[i]) + ofFirst * first[i] + ofLast * last[i];
         }

@@ -12,6 +12,7 @@ import org.tidewright.numerics.ode.Guard;
 import org.tidewright.numerics.ode.Interpolant;
 import org.tidewright.numerics.ode.SplitEquations;
 import org.tidewright.numerics.ode.StepListener;
+import org.tidewright.numerics.ode.StepRefused;
 import org.tidewright.numerics.ode.Stepper;
 import org.tidewright.numerics.ode.Stop;
 import org.tidewright.numerics.ode.Tolerance;
@@ -185,7 +186,7 @@ public final class Run {
             double next = nextAppointment(end);
             double before = time;
             rightHandSide.endAt(next);
-            Stop stop = stepper.advance(time, state.stocks(), next, guards, sampling);
+            Stop stop = advance(next, sampling);
             time = stop.time();
             present.at(time, state.stocks());
             for (int index : stop.crossed()) {
@@ -199,6 +200,18 @@ public final class Run {
         }
         obeyOrders();
         sampling.finish();
+    }
+
+    private Stop advance(double next, StepListener sampling) {
+        try {
+            return stepper.advance(time, state.stocks(), next, guards, sampling);
+        } catch (StepRefused refused) {
+            IllegalArgumentException beyond = rightHandSide.lastRefusal;
+            throw new IllegalStateException(
+                    "the run cannot go on from " + time + " s: "
+                            + (beyond == null ? refused.getMessage() : beyond.getMessage()),
+                    refused);
+        }
     }
 
     private double nextAppointment(double end) {
@@ -389,6 +402,7 @@ public final class Run {
         private int stage;
         private double end = Double.POSITIVE_INFINITY;
         private double lastBeforeEnd;
+        private @Nullable IllegalArgumentException lastRefusal;
 
         RightHandSide(Network network, double[] parameters, double[] settings) {
             mechanisms = network.mechanisms().toArray(new Mechanism[0]);
@@ -452,12 +466,22 @@ public final class Run {
             Arrays.fill(slopes, 0);
             now.at(time < end ? time : lastBeforeEnd, stocks);
             flows.into(slopes);
-            if (account == null) {
-                for (Mechanism mechanism : mechanisms) {
-                    mechanism.act(now, flows);
+            try {
+                if (account == null) {
+                    for (Mechanism mechanism : mechanisms) {
+                        mechanism.act(now, flows);
+                    }
+                } else {
+                    actNoting(tape(stage));
                 }
-            } else {
-                actNoting(tape(stage));
+            } catch (IllegalArgumentException beyondALaw) {
+                flows.noteOn(null);
+                if (stage == 0) {
+                    throw beyondALaw;
+                }
+                // A step on trial may overshoot what a law is good for: it is refused and a shorter one is tried.
+                lastRefusal = beyondALaw;
+                Arrays.fill(slopes, Double.POSITIVE_INFINITY);
             }
         }
 

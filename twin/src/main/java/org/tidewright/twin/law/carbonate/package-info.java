@@ -1,8 +1,12 @@
 /**
- * Lime, limewater and carbon dioxide as the twin needs them: how fast they move and how much there is. Pure functions
- * over {@link org.tidewright.seawater.carbonate}.
+ * The laws of carbon and calcium: carbon dioxide between room, air and water, and what dissolves or lays down calcium
+ * carbonate.
  *
- * <p>To add one, write a final class with its formula, source and range, and a test against numbers from outside.
+ * <p>May use {@code seawater} and the laws of {@code gas}; mechanisms call the laws. Concentrations are mol/m^3,
+ * alkalinity among them as moles of charge; rates are moles of calcium carbonate, which take or give two of alkalinity
+ * each. Nothing here solves the carbonate system of the water: pH, saturation and dissolved CO2 come in as arguments. To
+ * add a source or a sink, give it a law by what it scales with (area, mass, flow), its source, and constants low, usual,
+ * high where an ensemble must vary it.
  */
 @NullMarked
 package org.tidewright.twin.law.carbonate;
