@@ -66,7 +66,7 @@ final class Dosing {
         Salt salt = dosed.salt();
         double moles;
         if (dosed.saturation() != null) {
-            moles = dosed.saturation().in("1") * Limewater.alkalinity(temperature) / salt.alkalinity();
+            moles = dosed.saturation().in("1") * Limewater.saturated(temperature);
         } else if (dosed.strength() != null) {
             moles = dosed.strength().in("kg/m^3") / salt.molarMass();
         } else {
@@ -97,7 +97,7 @@ final class Dosing {
 
     /** Limewater of a share of saturation, for a reservoir. */
     static Brew limewater(double saturation, double temperature, double heatPerVolume) {
-        double moles = saturation * Limewater.alkalinity(temperature) / Salt.CALCIUM_HYDROXIDE.alkalinity();
+        double moles = saturation * Limewater.saturated(temperature);
         return new Brew(contentOf(Salt.CALCIUM_HYDROXIDE, moles, temperature * heatPerVolume));
     }
 }

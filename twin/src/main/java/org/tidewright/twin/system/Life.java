@@ -32,7 +32,7 @@ final class Life {
     private static final double ATTENUATION = 0.25;
 
     /** Gross production over breathing of a whole day of healthy corals, 1 to 1.5; from memory. */
-    private static final double CORAL_DAY = 1.2;
+    private static final double CORAL_DAY = 1.1;
 
     /** The turf makes what it burns. */
     private static final double TURF_DAY = 1.0;

@@ -13,6 +13,7 @@ import org.tidewright.seawater.gas.OxygenSolubility;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.law.carbonate.OccupantCarbonDioxide;
 import org.tidewright.twin.law.nutrient.ElementMass;
 import org.tidewright.twin.mechanism.air.People;
 import org.tidewright.twin.run.Network;
@@ -23,8 +24,9 @@ import org.tidewright.twin.tank.Water;
 final class Regime {
     private static final double DAY = 86_400;
 
-    /** Of an adult sitting, 0.018 m³ an hour at room temperature, mol/s; from memory of ventilation standards. */
-    private static final double CARBON_DIOXIDE_OF_ONE = 0.018 / 3600 / 0.0241;
+    /** Of an adult of 70 kg who sits, mol/s. */
+    private static final double CARBON_DIOXIDE_OF_ONE = OccupantCarbonDioxide.rate(
+            OccupantCarbonDioxide.Person.MAN_30_TO_60.basalMetabolicRate(70), OccupantCarbonDioxide.SITTING);
 
     /** Breath and skin of one, 50 g an hour; common practice. */
     private static final double VAPOUR_OF_ONE = 50e-6 / 3600;

@@ -75,7 +75,8 @@ public final class SystemTwin {
         new Filters(plan, builder, levers, world, supplies, basins, room);
         AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, levers, world, pools, basins, lamps);
         Bacteria bacteria = new Bacteria(plan, builder, world, pools, basins);
-        new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
+        Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
+        new Limes(plan, builder, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
         network = builder.build();
         supplies.works().forEach((device, works) -> levers.add(device, "whether it runs", works));
         firstState = new FirstState(

@@ -3,27 +3,6 @@ package org.tidewright.twin.law.carbonate;
 import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
-<<<<<<< HEAD
-/** Water saturated with calcium hydroxide. */
-public final class Limewater {
-    private Limewater() {}
-
-    /**
-     * Alkalinity of saturated limewater; half as much calcium.
-     *
-     * <pre>A = 2 0.0203 mol/L e^(-0.0072 (T - 25 degC))</pre>
-     *
-     * @param temperature T, ITS-90
-     * @return charge per volume
-     * @source 0.0203 mol/L at 25 degC: Bates, Bower and Smith 1956, J. Res. NBS 56, 305; slope of -0.7 % per kelvin from
-     *     handbook tables, from memory
-     * @validity 0 to 40 degC, clear and settled
-     */
-    @Unit("mol/m^3")
-    public static double alkalinity(@Unit("degC") double temperature) {
-        Bounds.waterTemperature(temperature);
-        return 40.6 * Math.exp(-0.0072 * (temperature - 25));
-=======
 /**
  * Clear solution of calcium hydroxide. Each mole brings one of calcium and two of alkalinity, nothing else, and takes up
  * two of carbon dioxide on its way to bicarbonate.
@@ -138,6 +117,5 @@ public final class Limewater {
     public static double saturatedPh(@Unit("degC") double temperature) {
         Bounds.waterTemperature(temperature);
         return 12.45 - 0.033 * (temperature - 25);
->>>>>>> chem-laws
     }
 }

@@ -18,6 +18,9 @@ public final class FreeAlgae implements Mechanism {
     private static final Composition CELLS =
             new Composition(MicroalgalBloom.CARBON_TO_NITROGEN, 1 / MicroalgalBloom.NITROGEN_TO_PHOSPHORUS);
 
+    /** Algae out of reach, mol of nitrogen per m³; an estimate. */
+    private static final double REFUGE = 1e-4;
+
     private final Body water;
     private final Body algae;
     private final Lamps lamps;
@@ -84,6 +87,8 @@ public final class FreeAlgae implements Mechanism {
                         now.temperature(water))
                 : 0;
         recipes.grow(now, out, specific * nitrogen);
-        recipes.lose(out, volume * MicroalgalBloom.loss(perVolume, now.value(death), now.value(clearance)));
+        // Cracks and biofilm keep a few that nothing reaches.
+        double exposed = Math.max(0, 1 - REFUGE / perVolume);
+        recipes.lose(out, exposed * volume * MicroalgalBloom.loss(perVolume, now.value(death), now.value(clearance)));
     }
 }

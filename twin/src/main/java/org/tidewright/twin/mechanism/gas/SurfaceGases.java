@@ -1,6 +1,7 @@
 package org.tidewright.twin.mechanism.gas;
 
 import java.util.List;
+import org.tidewright.seawater.carbonate.CarbonicAcid;
 import org.tidewright.seawater.gas.SchmidtNumber;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
@@ -10,6 +11,7 @@ import org.tidewright.twin.contract.Solution;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.carbonate.CarbonDioxideTransfer;
 import org.tidewright.twin.law.gas.GasTransfer;
 import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.mechanism.power.Supply;
@@ -58,7 +60,18 @@ public record SurfaceGases(
                 oxygenStore,
                 water,
                 area * GasTransfer.flux(velocity, solution.oxygenAtRest(), now.oxygen(water)));
-        double ofCarbonDioxide = velocity * Math.pow(schmidt / SchmidtNumber.ofCarbonDioxide(temperature), exponent);
+        double ofCarbonDioxide = CarbonDioxideTransfer.velocity(velocity, temperature, exponent);
+        if (!moved) {
+            // Only a film as thick as that of still water lasts long enough for carbon dioxide to react in it.
+            double salinity = now.salinity(water);
+            ofCarbonDioxide *= CarbonDioxideTransfer.enhancement(
+                    ofCarbonDioxide,
+                    solution.ph(),
+                    temperature,
+                    salinity,
+                    CarbonicAcid.LUEKER_2000.first(temperature, salinity),
+                    CarbonicAcid.LUEKER_2000.second(temperature, salinity));
+        }
         double atRest = solution.carbonDioxideUnder(air.carbonDioxide(now));
         out.move(
                 Stock.INORGANIC_CARBON,

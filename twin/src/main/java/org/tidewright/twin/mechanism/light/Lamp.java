@@ -4,6 +4,7 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.light.Photoperiod;
 import org.tidewright.twin.mechanism.power.Supply;
 
 /**
@@ -36,24 +37,13 @@ public record Lamp(
             return 0;
         }
         double lasts = Math.min(DAY, now.value(daily));
-        double since = since(now.time(), now.value(starts));
-        return now.value(strength) * shape(since, lasts);
-    }
-
-    private double shape(double since, double lasts) {
-        double slope = Math.min(ramp, lasts / 2);
-        if (lasts <= 0 || since >= lasts) {
-            return 0;
-        } else if (slope <= 0 || lasts >= DAY) {
-            return 1;
-        }
-        return Math.min(1, Math.min(since, lasts - since) / slope);
+        return now.value(strength) * Photoperiod.ramped(now.time(), now.value(starts), lasts, ramp);
     }
 
     /** Photon flux at a time of day by the clock the lamp begins with, its power on. */
     public @Unit("mol/(m^2*s)") double fullLightAt(@Unit("s") double timeOfDay) {
         double lasts = Math.min(DAY, daily.initial());
-        return full * strength.initial() * shape(since(timeOfDay, starts.initial()), lasts);
+        return full * strength.initial() * Photoperiod.ramped(timeOfDay, starts.initial(), lasts, ramp);
     }
 
     /** Stops the run wherever the light has a corner. */
@@ -67,11 +57,6 @@ public record Lamp(
             next = Math.min(next, nextAfter(time, start + lasts - slope));
             return Math.min(next, nextAfter(time, start + lasts));
         });
-    }
-
-    private static double since(double time, double start) {
-        double since = (time - start) % DAY;
-        return since < 0 ? since + DAY : since;
     }
 
     private static double nextAfter(double time, double timeOfDay) {

@@ -1,0 +1,242 @@
+package org.tidewright.twin.system;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.plan.model.Gear;
+import org.tidewright.plan.model.Inhabitants;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.seawater.carbonate.CarbonateSystem;
+import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Basis;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.law.carbonate.Calcification;
+import org.tidewright.twin.law.carbonate.Calcifier;
+import org.tidewright.twin.law.carbonate.CalciumReactor;
+import org.tidewright.twin.law.carbonate.Precipitation;
+import org.tidewright.twin.mechanism.carbonate.Reactor;
+import org.tidewright.twin.mechanism.carbonate.Scaling;
+import org.tidewright.twin.mechanism.carbonate.SkeletonGrowth;
+import org.tidewright.twin.mechanism.light.Lamps;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.tank.Basins;
+import org.tidewright.twin.tank.PowerSupplies;
+import org.tidewright.twin.tank.Water;
+
+/** Lime: what corals and coralline algae lay down, what falls out, what a reactor dissolves. */
+final class Limes {
+    private static final double DAY = 86_400;
+
+    /** An electrode set with dilute buffers reads so much above the total scale in seawater; from memory. */
+    private static final double METER_ABOVE_TOTAL = 0.13;
+
+    /** Carbon dioxide at which a stated use of alkalinity is taken to have been measured. */
+    private static final double USUAL_CARBON_DIOXIDE = 500e-6;
+
+    /** Area seen from above over area of tissue where only tissue is stated; an estimate. */
+    private static final double PLAN_OVER_TISSUE = 0.4;
+
+    private final Plan plan;
+    private final Network.Builder builder;
+    private final Water water;
+    private final Basins basins;
+    private final Pools pools;
+    private final Lamps lamps;
+
+    Limes(
+            Plan plan,
+            Network.Builder builder,
+            Levers levers,
+            World world,
+            Pools pools,
+            Basins basins,
+            Water water,
+            PowerSupplies supplies,
+            Lamps lamps,
+            Setting corals) {
+        this.plan = plan;
+        this.builder = builder;
+        this.water = water;
+        this.basins = basins;
+        this.pools = pools;
+        this.lamps = lamps;
+        if (plan.inhabitants() != null) {
+            skeletons(plan.inhabitants(), corals, levers);
+        }
+        scaling();
+        for (Gear gear : plan.gear()) {
+            if (gear.reactor() != null) {
+                reactor(gear, gear.reactor(), world, levers, supplies);
+            }
+        }
+    }
+
+    // ── skeletons ──
+
+    private void skeletons(Inhabitants inhabitants, Setting corals, Levers levers) {
+        double ofCorals = coralRate(inhabitants);
+        double ofCoralline = inhabitants.corallineArea() == null
+                ? 0
+                : inhabitants.corallineArea().in("m^2") * Calcifier.CORALLINE_ALGAE.rate();
+        String source = "areas of the plan, field rates of Courtney et al. 2024 and how far they hold in captivity";
+        double low = 0.4;
+        double high = 2;
+        if (inhabitants.alkalinityUse() != null) {
+            double used = inhabitants.alkalinityUse().in("mol/(m^3*s)") * systemVolume() / 2 / meanResponse();
+            double all = ofCorals + ofCoralline;
+            double share = all > 0 ? ofCorals / all : 1;
+            ofCorals = share * used;
+            ofCoralline = (1 - share) * used;
+            source = "the alkalinity use that the plan states";
+            low = 0.9;
+            high = 1.1;
+        }
+        growth("corals' skeletons", ofCorals, Calcification.MAGNESIUM_IN_CORAL, corals, low, high, source);
+        growth(
+                "coralline algae",
+                ofCoralline,
+                Calcification.MAGNESIUM_IN_CORALLINE,
+                levers.factor("coralline algae", "the plan's coralline algae"),
+                low,
+                high,
+                source);
+    }
+
+    private void growth(
+            String name, double usual, double magnesium, Setting extent, double low, double high, String source) {
+        if (usual <= 0) {
+            return;
+        }
+        Parameter rate = builder.parameter(
+                name + ", growth under reference conditions",
+                "mol/s",
+                usual,
+                low * usual,
+                high * usual,
+                low > 0.5 ? Basis.YOUR_PLAN : Basis.PUBLISHED,
+                source);
+        Parameter exponent = builder.parameter(
+                name + ", exponent of saturation",
+                "1",
+                Calcification.EXPONENT_USUAL,
+                Calcification.EXPONENT_LOW,
+                Calcification.EXPONENT_HIGH,
+                Basis.PUBLISHED,
+                "Langdon and Atkinson 2005; Chan and Connolly 2013");
+        Parameter ratio = builder.parameter(
+                name + ", growth in the light over that in the dark",
+                "1",
+                Calcification.LIGHT_RATIO_USUAL,
+                Calcification.LIGHT_RATIO_LOW,
+                Calcification.LIGHT_RATIO_HIGH,
+                Basis.FROM_MEMORY,
+                "commonly 2–3");
+        builder.add(new SkeletonGrowth(
+                name, basins.display().body(), pools.skeletons(), lamps, magnesium, extent, rate, exponent, ratio));
+    }
+
+    private static double coralRate(Inhabitants inhabitants) {
+        double sum = 0;
+        for (Inhabitants.Coral coral : inhabitants.corals()) {
+            @Nullable Calcifier calcifier = CALCIFIERS.get(coral.form());
+            if (calcifier != null) {
+                sum += coral.planArea().in("m^2") * calcifier.rate() * Calcification.CAPTIVITY_USUAL;
+            }
+        }
+        if (inhabitants.corals().isEmpty() && inhabitants.coralTissue() != null) {
+            double plan = PLAN_OVER_TISSUE * inhabitants.coralTissue().in("m^2");
+            sum = plan * Calcifier.EUPHYLLIA.rate() * Calcification.CAPTIVITY_USUAL;
+        }
+        return sum;
+    }
+
+    private static final Map<Inhabitants.Coral.Form, Calcifier> CALCIFIERS = new EnumMap<>(Map.of(
+            Inhabitants.Coral.Form.BRANCHING_ACROPORA, Calcifier.ACROPORA_BRANCHING,
+            Inhabitants.Coral.Form.POCILLOPORA, Calcifier.POCILLOPORA,
+            Inhabitants.Coral.Form.STYLOPHORA, Calcifier.STYLOPHORA,
+            Inhabitants.Coral.Form.BRANCHING_MONTIPORA, Calcifier.MONTIPORA_BRANCHING,
+            Inhabitants.Coral.Form.PLATING_MONTIPORA, Calcifier.MONTIPORA_PLATING,
+            Inhabitants.Coral.Form.MASSIVE_PORITES, Calcifier.PORITES_MASSIVE,
+            Inhabitants.Coral.Form.EUPHYLLIA, Calcifier.EUPHYLLIA,
+            Inhabitants.Coral.Form.LOBOPHYLLIA, Calcifier.LOBOPHYLLIA,
+            Inhabitants.Coral.Form.FAVITES, Calcifier.FAVITES));
+
+    /** Mean answer of a skeleton to a day of the plan's light in the plan's water. */
+    private double meanResponse() {
+        KeptWater kept = KeptWater.of(plan.water(), water);
+        double saturation = CarbonateSystem.at(water.temperature(), water.salinity())
+                .fromAlkalinityAndPartialPressure(kept.alkalinity() / water.density(), USUAL_CARBON_DIOXIDE)
+                .aragoniteSaturation();
+        double light = 0;
+        int parts = 288;
+        for (int i = 0; i < parts; i++) {
+            light += Calcification.lightResponse(
+                            lamps.fullLightAt(DAY * (i + 0.5) / parts),
+                            Calcification.LIGHT_SATURATION,
+                            Calcification.LIGHT_RATIO_USUAL)
+                    / parts;
+        }
+        return light
+                * Calcification.saturationResponse(saturation, Calcification.EXPONENT_USUAL)
+                * Calcification.temperatureResponse(water.temperature(), Calcification.OPTIMUM, Calcification.WIDTH)
+                * Calcification.alkalinityLeft(kept.alkalinity());
+    }
+
+    private @Unit("m^3") double systemVolume() {
+        return basins.all().stream().mapToDouble(Basins.Basin::volume).sum();
+    }
+
+    // ── scale and reactor ──
+
+    private void scaling() {
+        Parameter bare = builder.parameter(
+                "lime that falls out, bare surface",
+                "1/m",
+                Precipitation.BARE_USUAL,
+                Precipitation.BARE_LOW,
+                Precipitation.BARE_HIGH,
+                Basis.FROM_MEMORY,
+                "what heaters, pumps and bare sand offer; an estimate");
+        Parameter fine = builder.parameter(
+                "lime that falls out, surface of a runaway's particles",
+                "1/m",
+                Precipitation.FINE_USUAL,
+                Precipitation.FINE_LOW,
+                Precipitation.FINE_HIGH,
+                Basis.PUBLISHED,
+                "runaway above a saturation of 7 (Moras et al. 2022); rate 1–5 meq/L a day");
+        for (Basins.Basin basin : basins.all()) {
+            builder.add(new Scaling(basin.body(), pools.scale(), bare, fine));
+        }
+    }
+
+    private void reactor(Gear gear, Gear.Reactor described, World world, Levers levers, PowerSupplies supplies) {
+        Body into = basins.holding(gear.standsIn(), plan);
+        Setting effluent = levers.amount(
+                gear.name() + " effluent",
+                "water that leaves it",
+                "m^3/s",
+                described.effluent().in("m^3/s"));
+        Parameter rate = builder.parameter(
+                gear.name() + ", rate constant of its media",
+                "m^3/(kg*s)",
+                CalciumReactor.RATE_USUAL,
+                CalciumReactor.RATE_LOW,
+                CalciumReactor.RATE_HIGH,
+                Basis.FROM_MEMORY,
+                "effluent of 15–40 dKH from usual reactors");
+        double mass = described.mediaMass() == null ? 5 : described.mediaMass().in("kg");
+        builder.add(new Reactor(
+                gear.name(),
+                into,
+                world.store(),
+                CalciumReactor.at(water.temperature(), water.salinity()),
+                described.chamberPh().in("1") - METER_ABOVE_TOTAL,
+                mass,
+                effluent,
+                rate,
+                supplies.of(gear.name())));
+    }
+}
