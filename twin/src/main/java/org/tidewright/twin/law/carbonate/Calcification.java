@@ -4,8 +4,8 @@ import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Skeleton that corals and coralline algae lay down: a rate known in good conditions, times what each condition leaves of
- * it. The reference is a reef's day: saturation 4, the optimum of temperature, day and night together.
+ * Skeleton that corals and coralline algae lay down: a rate known in good conditions, times what each condition leaves
+ * of it. The reference is a reef's day: saturation 4, the optimum of temperature, day and night together.
  *
  * <pre>G = g X f(omega) f(I) f(T) f(A)</pre>
  *
@@ -44,25 +44,48 @@ public final class Calcification {
     @Unit("1")
     public static final double LIGHT_RATIO_HIGH = 4;
 
-    /** Light at which the enhancement bends over, usual: as photosynthesis does; 80 to 350 umol/(m^2 s), from memory. */
+    /** Light at which the enhancement bends over, usual: as photosynthesis does; from memory. */
     @Unit("mol/(m^2*s)")
-    public static final double LIGHT_SATURATION = 180e-6;
+    public static final double LIGHT_SATURATION_USUAL = 180e-6;
+
+    /** The same, low; from memory. */
+    @Unit("mol/(m^2*s)")
+    public static final double LIGHT_SATURATION_LOW = 80e-6;
+
+    /** The same, high; from memory. */
+    @Unit("mol/(m^2*s)")
+    public static final double LIGHT_SATURATION_HIGH = 350e-6;
 
     /** Mean over the reference day of the enhancement's share: 10 to 12 hours of mostly saturating light. */
     @Unit("1")
     public static final double REFERENCE_LIT_SHARE = 0.4;
 
-    /** Temperature of the fastest growth, 25.5 to 28.5, from memory. */
+    /** Temperature of the fastest growth, usual; from memory. */
     @Unit("degC")
-    public static final double OPTIMUM = 27;
+    public static final double OPTIMUM_USUAL = 27;
+
+    /** The same, low; from memory. */
+    @Unit("degC")
+    public static final double OPTIMUM_LOW = 25.5;
+
+    /** The same, high; from memory. */
+    @Unit("degC")
+    public static final double OPTIMUM_HIGH = 28.5;
 
     /**
-     * Distance from the optimum at which 1/e of the rate is left, 4 to 7. At 5 K the rate rises by 8 % for each kelvin
-     * at 26 degC and 16 % at 25 and falls by a quarter from 30 to 31; from memory, and Carricart-Ganivet et al. 2012
-     * for the fall.
+     * Distance from the optimum at which 1/e of the rate is left, usual. With it the rate rises by 8 % for each kelvin
+     * from 24 to 27 degC, inside the 5 to 10 % remembered, and falls by 18 % from 30 to 31.
      */
     @Unit("K")
-    public static final double WIDTH = 5;
+    public static final double WIDTH_USUAL = 6;
+
+    /** The same, low; a guess. */
+    @Unit("K")
+    public static final double WIDTH_LOW = 4;
+
+    /** The same, high; a guess. */
+    @Unit("K")
+    public static final double WIDTH_HIGH = 8;
 
     /** Alkalinity at which half the rate is left: a guard for water run empty, not a measurement. */
     @Unit("mol/m^3")
@@ -112,7 +135,7 @@ public final class Calcification {
      */
     @Unit("1")
     public static double saturationResponse(@Unit("1") double saturation, @Unit("1") double exponent) {
-        Bounds.notNegative(saturation, "1", "saturation with aragonite");
+        Bounds.within(saturation, "1", 0, 1e9, "saturation with aragonite");
         Bounds.within(exponent, "1", 0.1, 3, "exponent of the response to saturation");
         if (saturation <= 1) {
             return 0;
@@ -130,11 +153,11 @@ public final class Calcification {
      * <pre>f = [1 + (r - 1) tanh(I/Ik)] / [1 + (r - 1) 0.4]</pre>
      *
      * @param light I on the colony
-     * @param lightSaturation Ik, {@link #LIGHT_SATURATION}
+     * @param lightSaturation Ik, {@link #LIGHT_SATURATION_USUAL}
      * @param ratio r, {@link #LIGHT_RATIO_USUAL}; 1 for one that does not care
      * @return factor, about 1 over the reference day
-     * @source ratio: Gattuso, Allemand and Frankignoulle 1999, Am. Zool. 39, 160-183, from memory; form: Jassby and Platt
-     *     1976, Limnol. Oceanogr. 21, 540-547
+     * @source ratio: Gattuso, Allemand and Frankignoulle 1999, Am. Zool. 39, 160-183, from memory; form: Jassby and
+     *     Platt 1976, Limnol. Oceanogr. 21, 540-547
      * @validity symbiotic corals and coralline algae; without harm by too much light
      */
     @Unit("1")
@@ -153,11 +176,11 @@ public final class Calcification {
      * <pre>f = exp{-[(T - T_opt) / w]^2}</pre>
      *
      * @param temperature T of the water, ITS-90
-     * @param optimum T_opt, {@link #OPTIMUM}
-     * @param width w, {@link #WIDTH}
+     * @param optimum T_opt, {@link #OPTIMUM_USUAL}
+     * @param width w, {@link #WIDTH_USUAL}
      * @return factor, 1 at the optimum
-     * @source bell shape: Marshall and Clode 2004, Coral Reefs 23, 218-224, from memory; the fall agrees with
-     *     Carricart-Ganivet et al. 2012, PLoS ONE 7, e32859
+     * @source bell shape: Marshall and Clode 2004, Coral Reefs 23, 218-224, from memory; that warmth beyond it harms,
+     *     by 0.12 to 0.40 g/cm^2 a year for each kelvin: Carricart-Ganivet et al. 2012, PLoS ONE 7, e32859
      * @validity 20 to 31 degC; death is another law's
      */
     @Unit("1")
@@ -191,8 +214,8 @@ public final class Calcification {
     }
 
     /**
-     * Carbonate laid down by an area. It takes two of alkalinity, one of inorganic carbon, and {@link #calciumShare} and
-     * the rest of calcium and magnesium.
+     * Carbonate laid down by an area. It takes two of alkalinity, one of inorganic carbon, and {@link #calciumShare}
+     * and the rest of calcium and magnesium.
      *
      * <pre>G = g X f</pre>
      *
@@ -208,7 +231,7 @@ public final class Calcification {
             @Unit("mol/(m^2*s)") double referenceRate, @Unit("m^2") double area, @Unit("1") double response) {
         Bounds.within(referenceRate, "mol/(m^2*s)", 0, 1, "reference rate of calcification");
         Bounds.within(area, "m^2", 0, 1e6, "area of calcifiers");
-        Bounds.notNegative(response, "1", "response of calcification");
+        Bounds.within(response, "1", 0, 1e9, "response of calcification");
         return referenceRate * area * response;
     }
 

@@ -3,10 +3,10 @@ package org.tidewright.twin.law.carbonate;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Who lays down skeleton, and how much over each area of reef seen from above. The rates are medians of the field, over
- * day and night, of the calcification files of Courtney et al. 2024 (with the census budgets of Perry and Lange); the low
- * ones are those of the files of 2021, which for the same corals stand up to three times lower: that is how well they are
- * known. For an aquarium times {@link Calcification#CAPTIVITY_USUAL}, but for coralline algae.
+ * Who lays down skeleton, and how much over each area of reef seen from above. The rates are those of the field, over
+ * day and night, of the calcification files of Courtney et al. 2024 (with the census budgets of Perry and Lange); the
+ * low ones are those of the files of 2021, which for the same corals stand up to three times lower: that is how well
+ * they are known. For an aquarium times {@link Calcification#CAPTIVITY_USUAL}, but for coralline algae.
  *
  * @source Courtney et al. 2021 and 2024, calcification rate files for ReefBudget
  */

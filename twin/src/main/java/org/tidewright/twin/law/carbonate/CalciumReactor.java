@@ -10,8 +10,8 @@ import org.tidewright.seawater.unit.Unit;
  * Chamber of coral gravel that carbon dioxide dissolves, at one temperature and salinity. Made once for a water; its
  * methods allocate nothing. Amounts "dissolved" are moles of carbonate, (Ca, Mg)CO3, per volume of water that passes.
  *
- * <p>At the chamber's pH, below 7.5, all alkalinity is taken for carbonate's: borate's is at most 0.02 mol/m^3 of it. The
- * gravel is taken for aragonite.
+ * <p>At the chamber's pH, below 7.5, all alkalinity is taken for carbonate's: borate's is at most 0.02 mol/m^3 of it.
+ * The gravel is taken for aragonite.
  *
  * @param first K1 of carbonic acid, total scale
  * @param second K2 of carbonic acid, total scale
@@ -150,8 +150,8 @@ public record CalciumReactor(
     }
 
     /**
-     * Share of the way to saturation that the effluent comes: a mixed chamber in which gravel dissolves in proportion to
-     * what is missing.
+     * Share of the way to saturation that the effluent comes: a mixed chamber in which gravel dissolves in proportion
+     * to what is missing.
      *
      * <pre>F x = k m (x_sat - x):  x / x_sat = k m / (F + k m)</pre>
      *
@@ -193,7 +193,7 @@ public record CalciumReactor(
             @Unit("kg") double mediaMass,
             @Unit("m^3/(kg*s)") double rateConstant,
             @Unit("mol/m^3") double saturated) {
-        Bounds.notNegative(saturated, "mol/m^3", "carbonate dissolved at saturation");
+        Bounds.within(saturated, "mol/m^3", 0, 1e6, "carbonate dissolved at saturation");
         return flow * saturated * approach(flow, mediaMass, rateConstant);
     }
 
@@ -210,7 +210,7 @@ public record CalciumReactor(
      */
     @Unit("mol/m^3")
     public double inorganicCarbonAtPh(@Unit("mol/m^3") double alkalinity, @Unit("1") double ph) {
-        Bounds.notNegative(alkalinity, "mol/m^3", "alkalinity");
+        Bounds.within(alkalinity, "mol/m^3", 0, 1e6, "alkalinity");
         Bounds.within(ph, "1", 3, 9, "pH of the chamber");
         double h = hydrogen(ph);
         return alkalinity * (h * h + first * (h + second)) / (first * (h + 2 * second));
@@ -232,7 +232,7 @@ public record CalciumReactor(
     @Unit("mol/m^3")
     public double inorganicCarbonAtCarbonDioxide(
             @Unit("mol/m^3") double alkalinity, @Unit("mol/m^3") double carbonDioxide) {
-        Bounds.notNegative(alkalinity, "mol/m^3", "alkalinity");
+        Bounds.within(alkalinity, "mol/m^3", 0, 1e6, "alkalinity");
         Bounds.within(carbonDioxide, "mol/m^3", 0, 1000, "dissolved carbon dioxide");
         double scale = first * carbonDioxide;
         // 2 K2/(K1 CO2) b^2 + b - A = 0, its root without cancellation
@@ -243,9 +243,9 @@ public record CalciumReactor(
     }
 
     /**
-     * Carbon dioxide the bottle must give each volume of water: what the effluent holds more than the feed and the gravel
-     * brought. At least one mole for each mole dissolved, two of alkalinity, where the feed has more alkalinity than
-     * carbon; the rest leaves with the effluent and lowers the tank's pH.
+     * Carbon dioxide the bottle must give each volume of water: what the effluent holds more than the feed and the
+     * gravel brought. At least one mole for each mole dissolved, two of alkalinity, where the feed has more alkalinity
+     * than carbon; the rest leaves with the effluent and lowers the tank's pH.
      *
      * <pre>C_out - C_0 - x</pre>
      *

@@ -105,8 +105,8 @@ public final class CarbonDioxideTransfer {
      * @param firstConstant K1 of carbonic acid, total scale
      * @param secondConstant K2 of carbonic acid, total scale
      * @return factor, from 1 up
-     * @source Hoover and Berkshire 1969, J. Geophys. Res. 74, 456-464, as in Wanninkhof and Knox 1996, Limnol. Oceanogr.
-     *     41, 689-697; form read in independent open code
+     * @source Hoover and Berkshire 1969, J. Geophys. Res. 74, 456-464, as in Wanninkhof and Knox 1996, Limnol.
+     *     Oceanogr. 41, 689-697; form read in independent open code
      * @validity 5 to 35 degC; a stagnant film of one thickness: surface renewal gives some per cent less
      * @checkvalue standing water at 20 degC: k alpha 2.6 cm/h (Wanninkhof 1992, from memory)
      */
@@ -186,9 +186,9 @@ public final class CarbonDioxideTransfer {
             @Unit("mol/m^3") double equilibrium,
             @Unit("mol/m^3") double concentration) {
         Bounds.within(velocity, "m/s", 0, 0.1, "transfer velocity");
-        Bounds.notNegative(enhancement, "1", "chemical enhancement");
-        Bounds.notNegative(equilibrium, "mol/m^3", "carbon dioxide in equilibrium with the air");
-        Bounds.notNegative(concentration, "mol/m^3", "dissolved carbon dioxide");
+        Bounds.within(enhancement, "1", 0, 1e15, "chemical enhancement");
+        Bounds.within(equilibrium, "mol/m^3", 0, 1e6, "carbon dioxide in equilibrium with the air");
+        Bounds.within(concentration, "mol/m^3", 0, 1e6, "dissolved carbon dioxide");
         return velocity * enhancement * (equilibrium - concentration);
     }
 }

@@ -4,8 +4,8 @@ import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Clear solution of calcium hydroxide. Each mole brings one of calcium and two of alkalinity, nothing else, and takes up
- * two of carbon dioxide on its way to bicarbonate.
+ * Clear solution of calcium hydroxide. Each mole brings one of calcium and two of alkalinity, nothing else, and takes
+ * up two of carbon dioxide on its way to bicarbonate.
  */
 public final class Limewater {
     /** Saturated solution at 25 degC: 0.0203 mol/L; Bates, Bower and Smith 1956. */

@@ -69,8 +69,8 @@ public final class OccupantCarbonDioxide {
     }
 
     /**
-     * Carbon dioxide given off. As an amount it does not depend on the room's temperature and pressure; the printed form
-     * is the volume it takes there.
+     * Carbon dioxide given off. As an amount it does not depend on the room's temperature and pressure; the printed
+     * form is the volume it takes there.
      *
      * <pre>V = RQ BMR M (T/P) 0.000211,  L/s with BMR in MJ/day, T in K, P in kPa;  n = V P / (R T)</pre>
      *

@@ -7,11 +7,11 @@ import org.tidewright.seawater.unit.Unit;
  * Aragonite that grows without life where the water is over-saturated: slowly on the little bare carbonate of a settled
  * system, fast once fine particles offer new surface, at once when even clear water nucleates.
  *
- * <p>Weak points. The growth on a surface is measured; the surface is not. A film of life and phosphate shuts most of it,
- * which is why seawater and aquaria stay far above saturation for years: the usual bare surface is set so that a settled
- * tank loses less than is noticed. What opens between saturation 5 and 7, and between 16 and 20, is a smooth gate through
- * observed limits, not a rate law of nucleation; a runaway in nature also feeds itself with each crystal and lasts after
- * the saturation has fallen, which the gate does not remember.
+ * <p>Weak points. The growth on a surface is measured; the surface is not. A film of life and phosphate shuts most of
+ * it, which is why seawater and aquaria stay far above saturation for years: the usual bare surface is set so that a
+ * settled tank loses less than is noticed. What opens between saturation 5 and 7, and between 16 and 20, is a smooth
+ * gate through observed limits, not a rate law of nucleation; a runaway in nature also feeds itself with each crystal
+ * and lasts after the saturation has fallen, which the gate does not remember.
  */
 public final class Precipitation {
     /** Bare carbonate surface of a settled system, usual: nothing a keeper would notice. */
@@ -71,7 +71,7 @@ public final class Precipitation {
      */
     @Unit("mol/(m^2*s)")
     public static double perSurface(@Unit("1") double saturation, @Unit("degC") double temperature) {
-        Bounds.notNegative(saturation, "1", "saturation with aragonite");
+        Bounds.within(saturation, "1", 0, 1e9, "saturation with aragonite");
         Bounds.waterTemperature(temperature);
         if (saturation <= 1) {
             return 0;
@@ -100,7 +100,7 @@ public final class Precipitation {
      */
     @Unit("1/m")
     public static double surface(@Unit("1") double saturation, @Unit("1/m") double bare, @Unit("1/m") double fine) {
-        Bounds.notNegative(saturation, "1", "saturation with aragonite");
+        Bounds.within(saturation, "1", 0, 1e9, "saturation with aragonite");
         Bounds.within(bare, "1/m", 0, 1e6, "bare carbonate surface per volume");
         Bounds.within(fine, "1/m", 0, 1e6, "fine surface per volume");
         return bare

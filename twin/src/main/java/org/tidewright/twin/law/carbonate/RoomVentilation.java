@@ -5,8 +5,8 @@ import org.tidewright.seawater.unit.TemperatureScale;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * Carbon dioxide in the air of one room, well mixed, that outside air flushes and people fill. Shares are moles per mole
- * of air: 1000 ppm is 1e-3. A tank that gives off or takes up carbon dioxide is one more source, of either sign.
+ * Carbon dioxide in the air of one room, well mixed, that outside air flushes and people fill. Shares are moles per
+ * mole of air: 1000 ppm is 1e-3. A tank that gives off or takes up carbon dioxide is one more source, of either sign.
  *
  * <pre>
  * dC/dt = (Q/V) (C_out - C) + G v / V

@@ -5,15 +5,15 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.law.gas.Q10;
 
 /**
- * Oxygen that photosynthesis makes in light: in proportion while it is dim, no more than so much when bright. Harm by too
- * much light is left out.
+ * Oxygen that photosynthesis makes in light: in proportion while it is dim, no more than so much when bright. Harm by
+ * too much light is left out.
  */
 public final class PhotosynthesisLight {
     /** Temperature at which the rates of {@link Phototroph} hold. */
     @Unit("degC")
     public static final double REFERENCE_TEMPERATURE = 26;
 
-    /** Oxygen made over inorganic carbon taken, usual: 1.1 on ammonium and light diets; from memory. */
+    /** Oxygen made over inorganic carbon taken, usual; from memory. */
     @Unit("1")
     public static final double QUOTIENT_USUAL = 1.1;
 
@@ -68,8 +68,8 @@ public final class PhotosynthesisLight {
     }
 
     /**
-     * Largest photosynthesis at another temperature. The initial slope, light's own, stays; so the light saturation rises
-     * by the same factor.
+     * Largest photosynthesis at another temperature. The initial slope, light's own, stays; so the light saturation
+     * rises by the same factor.
      *
      * <pre>f = Q10^((T - 26 degC) / 10 K)</pre>
      *

@@ -11,14 +11,14 @@ import org.tidewright.seawater.unit.Unit;
 public enum Phototroph {
     /**
      * Symbiotic stony coral: 1.8 umol/(cm^2 h), 0.8 to 4; bends at 180 umol/(m^2 s), 80 to 350, lower where it grew in
-     * less light (Chalker, Dunlap and Oliver 1983, J. Exp. Mar. Biol. Ecol. 73, 37-56, for the trend). Values from memory:
-     * three times the coral's dark respiration.
+     * less light (Chalker, Dunlap and Oliver 1983, J. Exp. Mar. Biol. Ecol. 73, 37-56, for the trend). Values from
+     * memory: three times the coral's dark respiration.
      */
     STONY_CORAL(8, 18, 40, 80, 180, 350),
 
     /**
-     * Coralline crust: 12.8 to 22.8 mmol/(m^2 h) on a reef, less in the laboratory (Chisholm 2003, Limnol. Oceanogr. 48,
-     * 1376-1387); the bend, 60 to 300 umol/(m^2 s), from memory.
+     * Coralline crust: 12.8 to 22.8 mmol/(m^2 h) on a reef, less in the laboratory (Chisholm 2003, Limnol. Oceanogr.
+     * 48, 1376-1387); the bend, 60 to 300 umol/(m^2 s), from memory.
      */
     CORALLINE_CRUST(8, 17, 22.8, 60, 150, 300),
 

@@ -27,8 +27,8 @@ class CalciumReactorTest {
     }
 
     /**
-     * The effluent brought to saturation must be so by the full system, borate, sulfate and all, that the chamber leaves
-     * out: within 1 % of aragonite's saturation.
+     * The effluent brought to saturation must be so by the full system, borate, sulfate and all, that the chamber
+     * leaves out: within 1 % of aragonite's saturation.
      */
     @Test
     void theEffluentIsSaturatedByTheFullCarbonateSystem() {
@@ -65,7 +65,7 @@ class CalciumReactorTest {
         }
     }
 
-    /** Common practice: a chamber at pH 6.3 to 6.8 gives 15 to 40 dKH. Four fifths of saturation must lie about there. */
+    /** Common practice: a chamber at pH 6.3 to 6.8 gives 15 to 40 dKH; four fifths of saturation must lie there. */
     @Test
     void theEffluentIsAsStrongAsPracticeKnows() {
         double strong = ALKALINITY + 2 * 0.8 * CHAMBER.saturatedAtPh(6.5 - 0.13, ALKALINITY, CALCIUM, 0.01);

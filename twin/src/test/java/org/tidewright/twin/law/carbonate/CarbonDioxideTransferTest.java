@@ -117,8 +117,8 @@ class CarbonDioxideTransferTest {
     }
 
     /**
-     * 30 mmol/day of net respiration through 0.5 m^2 at 2 m/day need 0.030 / (2 0.5 0.02804 1023.2) atm = 1046 uatm over
-     * the air's; at 5 m/day 418.
+     * 30 mmol/day of net respiration through 0.5 m^2 at 2 m/day need 0.030 / (2 0.5 0.02804 1023.2) atm = 1046 uatm
+     * over the air's; at 5 m/day 418.
      */
     @Test
     void respirationLeavesThroughTheExcessWorkedOut() {

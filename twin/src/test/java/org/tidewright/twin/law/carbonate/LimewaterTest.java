@@ -18,7 +18,7 @@ class LimewaterTest {
         assertThat(Limewater.calcium(20.3) * 40.078).isCloseTo(814, within(0.5)); // mg/L
     }
 
-    /** The handbook's rows in g/L over its 1.665 at 25 degC: 0 1.89, 10 1.82, 20 1.73, 30 1.60, 40 1.41; from memory. */
+    /** An older handbook's rows in g/L over its own 1.665 at 25 degC; from memory. */
     @Test
     void solubilityFallsWithWarmthAsTheHandbookSays() {
         double[][] rows = {{0, 1.89}, {10, 1.82}, {20, 1.73}, {30, 1.60}, {40, 1.41}};
