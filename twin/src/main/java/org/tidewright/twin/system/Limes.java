@@ -174,13 +174,14 @@ final class Limes {
         for (int i = 0; i < parts; i++) {
             light += Calcification.lightResponse(
                             lamps.fullLightAt(DAY * (i + 0.5) / parts),
-                            Calcification.LIGHT_SATURATION,
+                            Calcification.LIGHT_SATURATION_USUAL,
                             Calcification.LIGHT_RATIO_USUAL)
                     / parts;
         }
         return light
                 * Calcification.saturationResponse(saturation, Calcification.EXPONENT_USUAL)
-                * Calcification.temperatureResponse(water.temperature(), Calcification.OPTIMUM, Calcification.WIDTH)
+                * Calcification.temperatureResponse(
+                        water.temperature(), Calcification.OPTIMUM_USUAL, Calcification.WIDTH_USUAL)
                 * Calcification.alkalinityLeft(kept.alkalinity());
     }
 

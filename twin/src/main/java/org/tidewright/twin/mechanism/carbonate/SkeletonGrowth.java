@@ -60,11 +60,13 @@ public final class SkeletonGrowth implements Mechanism {
 
     @Override
     public void act(View now, Transfers out) {
-        double response = Calcification.saturationResponse(
-                        now.solution(water).aragoniteSaturation(), now.value(exponent))
-                * Calcification.lightResponse(lamps.light(now), Calcification.LIGHT_SATURATION, now.value(lightRatio))
-                * Calcification.temperatureResponse(now.temperature(water), Calcification.OPTIMUM, Calcification.WIDTH)
-                * Calcification.alkalinityLeft(now.concentration(water, Stock.ALKALINITY));
+        double response =
+                Calcification.saturationResponse(now.solution(water).aragoniteSaturation(), now.value(exponent))
+                        * Calcification.lightResponse(
+                                lamps.light(now), Calcification.LIGHT_SATURATION_USUAL, now.value(lightRatio))
+                        * Calcification.temperatureResponse(
+                                now.temperature(water), Calcification.OPTIMUM_USUAL, Calcification.WIDTH_USUAL)
+                        * Calcification.alkalinityLeft(now.concentration(water, Stock.ALKALINITY));
         out.run(growth, now.value(extent) * now.value(rate) * response);
     }
 }
