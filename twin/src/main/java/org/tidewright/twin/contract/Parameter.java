@@ -35,11 +35,16 @@ public record Parameter(
 
     /**
      * The value at a standard normal deviate: log-normal on each side of the middle where all is positive, else normal
-     * on each side, so that low and high are met at ±1.645.
+     * on each side, so that low and high are met at ±1.645. What cannot be negative is never below 0, and a share, a number
+     * whose high end is at most 1, never above 1.
      */
     public @Unit("*") double at(@Unit("1") double deviate) {
         double end = deviate < 0 ? low : high;
         double share = Math.abs(deviate) / NORMAL_95;
-        return low > 0 ? usual * Math.pow(end / usual, share) : usual + (end - usual) * share;
+        if (low < 0) {
+            return usual + (end - usual) * share;
+        }
+        double value = low > 0 ? usual * Math.pow(end / usual, share) : Math.max(0, usual + (end - usual) * share);
+        return unit.equals("1") && high <= 1 ? Math.min(1, value) : value;
     }
 }

@@ -1,9 +1,12 @@
 package org.tidewright.twin.ensemble;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.tidewright.numerics.sample.StratifiedDraws;
+import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Parameter;
 
 /**
@@ -14,6 +17,26 @@ public final class Ensemble {
     private final List<Parameter> parameters;
     private final StratifiedDraws draws;
 
+    /** Watches an ensemble at work, from several threads. */
+    public interface Progress {
+        /** Nobody watches. */
+        Progress UNWATCHED = new Progress() {
+            @Override
+            public void done(int draws, int ofAll) {}
+
+            @Override
+            public boolean isCancelled() {
+                return false;
+            }
+        };
+
+        /** Called after each draw. */
+        void done(int draws, int ofAll);
+
+        /** Asked before each draw; once true, no further draw begins. */
+        boolean isCancelled();
+    }
+
     public Ensemble(List<Parameter> parameters, int count, long seed) {
         this.parameters = List.copyOf(parameters);
         this.draws = new StratifiedDraws(seed, count);
@@ -21,9 +44,27 @@ public final class Ensemble {
 
     /** What becomes of every draw, in the order of the draws. Uses all cores. */
     public <T> List<T> map(Function<double[], T> run) {
+        return map(run, Progress.UNWATCHED);
+    }
+
+    /**
+     * The same, watched.
+     *
+     * @throws CancellationException once it is cancelled
+     */
+    public <T> List<T> map(@Unit("*") Function<double[], T> run, Progress progress) {
+        AtomicInteger done = new AtomicInteger();
         return IntStream.range(0, draws.count())
                 .parallel()
-                .mapToObj(draw -> run.apply(values(draw)))
+                .mapToObj(draw -> {
+                    if (progress.isCancelled()) {
+                        throw new CancellationException(
+                                "cancelled after " + done.get() + " of " + draws.count() + " draws");
+                    }
+                    T result = run.apply(values(draw));
+                    progress.done(done.incrementAndGet(), draws.count());
+                    return result;
+                })
                 .toList();
     }
 
