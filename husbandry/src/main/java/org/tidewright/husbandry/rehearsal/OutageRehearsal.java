@@ -22,7 +22,6 @@ import org.tidewright.twin.rehearsal.FirstTime;
 import org.tidewright.twin.rehearsal.Outage;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.tank.Basins;
-import org.tidewright.twin.tank.Climate;
 
 /** Rehearses a power cut on a plan and tells what came of it. */
 public final class OutageRehearsal {
