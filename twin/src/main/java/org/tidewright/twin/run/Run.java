@@ -37,6 +37,8 @@ public final class Run {
 
     private static final double NO_PROGRESS = 1e-9;
 
+    private static final double QUARTER_HOUR = 900;
+
     /** Relative accuracy below which the method of order 4 is the cheaper one, as measured. */
     private static final double CLOSE = 3e-5;
 
@@ -51,6 +53,7 @@ public final class Run {
     private final List<Occurrence> log = new ArrayList<>();
     private final double[] nextTimes;
     private final RightHandSide rightHandSide;
+    private final double longestStep;
     private final Hands hands;
     private boolean switched;
     private @Nullable Account account;
@@ -75,6 +78,7 @@ public final class Run {
         settings = network.settings().stream().mapToDouble(Setting::initial).toArray();
         present = new Moment(network, parameters, settings);
         rightHandSide = new RightHandSide(network, parameters, settings);
+        longestStep = accuracy.longestStep();
         Tolerance tolerance = accuracy.tolerance(network, state);
         stepper = rightHandSide.exchanges()
                 ? additive(rightHandSide, tolerance, accuracy)
@@ -255,12 +259,15 @@ public final class Run {
         }
     }
 
-    /** A step that suited a still tank may be far too long once a pump runs: the next one is chosen afresh. */
+    /**
+     * A step that suited a still tank may be far too long once a pump runs: the next one is chosen afresh. Where fast
+     * exchange is taken implicitly a quarter of an hour is never far wrong.
+     */
     private void change(Setting setting, double value) {
         if (settings[setting.index()] != value) {
             settings[setting.index()] = value;
             switched = true;
-            stepper.suggestStep(Double.NaN);
+            stepper.suggestStep(rightHandSide.exchanges() ? Math.min(QUARTER_HOUR, longestStep) : Double.NaN);
         }
     }
 

@@ -35,7 +35,7 @@ final class LightPlan {
         for (Light light : plan.lights()) {
             Lamp lamp = lamp(light, levers, supplies, surfaceOf(light.over(), basins, plan));
             byPlace.computeIfAbsent(light.over(), place -> new ArrayList<>()).add(lamp);
-            builder.add(lamp.corners());
+            builder.add(lamp.jumps());
             double toWater =
                     light.heatToWater() == null ? TO_WATER : light.heatToWater().in("1");
             builder.add(new LampHeat(

@@ -107,6 +107,7 @@ public final class SystemTwin {
                 basins.display().volume(),
                 basins.running().crestHead(),
                 basins.display().surface(),
+                drawsAir(sump),
                 returnPump));
         Basins.Basin refugium = basins.refugium();
         if (refugium != null) {
@@ -118,8 +119,18 @@ public final class SystemTwin {
                     refugium.volume(),
                     basins.running().refugiumLevel() - crest,
                     refugium.surface(),
+                    drawsAir(sump),
                     returnPump));
         }
+    }
+
+    /** Water in the sump when its last section has fallen to the pump's intake; the baffles keep the others as they are. */
+    private double drawsAir(Basins.Basin sump) {
+        Vessels.Vessel last = basins.vessels().lastSection().vessel();
+        double[] levels = basins.running().sectionLevels();
+        double intake = requireNonNull(plan.returnLine()).pump().intake().in("m");
+        double fall = Math.max(0, levels[levels.length - 1] - intake);
+        return Math.max(1e-3, sump.volume() - fall * last.length() * last.width());
     }
 
     private void surfaces(Network.Builder builder, Devices devices) {

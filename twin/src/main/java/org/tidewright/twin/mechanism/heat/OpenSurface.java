@@ -24,6 +24,10 @@ import org.tidewright.twin.law.heat.SurfaceConvection;
  */
 public record OpenSurface(
         Body water, Body room, AirAbove air, @Unit("m^2") double area, Parameter activity) implements Mechanism {
+    private static final double LAST_LITRE = 1e-3;
+    private static final double SALTY = 90;
+    private static final double SALTIEST = 115;
+
     @Override
     public String name() {
         return "evaporation";
@@ -33,7 +37,8 @@ public record OpenSurface(
     public void act(View now, Transfers out) {
         double waterTemperature = now.temperature(water);
         double roomTemperature = now.temperature(room);
-        double atWater = VapourPressure.ofSeawater(waterTemperature, now.salinity(water));
+        double salinity = now.salinity(water);
+        double atWater = VapourPressure.ofSeawater(waterTemperature, Math.min(SALTIEST, salinity));
         double inAir = air.vapourPressure(now);
         double latent = LatentHeat.ofEvaporation(waterTemperature);
         double evaporation = CarrierEvaporation.massFlux(now.value(activity), air.speed(now), atWater, inAir, latent);
@@ -41,7 +46,12 @@ public record OpenSurface(
                 SurfaceConvection.heatFlux(evaporation * latent, waterTemperature, roomTemperature, atWater, inAir);
         double radiation = Radiation.film(Radiation.EMISSIVITY_OF_WATER, waterTemperature, roomTemperature)
                 * (waterTemperature - roomTemperature);
-        out.vapour(water, air.body(), area * evaporation, latent);
+        // From the last litre, and from brine three times as salt as the sea, ever less evaporates: a forgotten vessel
+        // dries
+        // up, and the laws of seawater are not asked beyond their range.
+        double wet = Math.max(
+                0, Math.min(1, Math.min(now.volume(water) / LAST_LITRE, (SALTIEST - salinity) / (SALTIEST - SALTY))));
+        out.vapour(water, air.body(), wet * area * evaporation, latent);
         out.heat(water, room, area * (convection + radiation));
     }
 }

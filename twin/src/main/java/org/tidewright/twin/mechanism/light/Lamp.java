@@ -46,16 +46,14 @@ public record Lamp(
         return full * strength.initial() * Photoperiod.ramped(timeOfDay, starts.initial(), lasts, ramp);
     }
 
-    /** Stops the run wherever the light has a corner. */
-    public Routine corners() {
+    /** Stops the run where the light jumps; over the corners of a ramp the run's steps take care by themselves. */
+    public Routine jumps() {
         return Routine.quiet(name + " changes", (time, now) -> {
             double lasts = Math.min(DAY, now.value(daily));
-            double slope = Math.min(ramp, lasts / 2);
             double start = now.value(starts);
-            double next = nextAfter(time, start);
-            next = Math.min(next, nextAfter(time, start + slope));
-            next = Math.min(next, nextAfter(time, start + lasts - slope));
-            return Math.min(next, nextAfter(time, start + lasts));
+            return ramp > 0
+                    ? Double.POSITIVE_INFINITY
+                    : Math.min(nextAfter(time, start), nextAfter(time, start + lasts));
         });
     }
 

@@ -16,6 +16,7 @@ import org.tidewright.twin.mechanism.power.Supply;
  * @param flow of the pump
  * @param held V0, water in the upper vessel while it runs
  * @param slope r; 0 where levels are not followed
+ * @param least water in the lower vessel at which the pump draws air; 0 where levels are not followed
  */
 public record Circulation(
         Body upper,
@@ -23,17 +24,20 @@ public record Circulation(
         @Unit("m^3/s") double flow,
         @Unit("m^3") double held,
         @Unit("1/s") double slope,
+        @Unit("m^3") double least,
         Supply supply)
         implements Exchange {
     /** Half an hour. */
     private static final double SEEN_FROM_AFAR = 1.0 / 1800;
+
+    private static final double LAST_LITRE = 1e-3;
 
     /** Of a weir, Q ~ h^1.5, so that dQ/dh = 1.5 Q / h. */
     private static final double WEIR_EXPONENT = 1.5;
 
     /** As much up as down: levels stay as they are. */
     public static Circulation level(Body upper, Body lower, @Unit("m^3/s") double flow, Supply supply) {
-        return new Circulation(upper, lower, flow, 0, 0, supply);
+        return new Circulation(upper, lower, flow, 0, 0, 0, supply);
     }
 
     /**
@@ -41,6 +45,7 @@ public record Circulation(
      *
      * @param head of the water over it
      * @param surface of the upper vessel
+     * @param least water in the lower vessel at which the pump draws air
      */
     public static Circulation overCrest(
             Body upper,
@@ -49,9 +54,10 @@ public record Circulation(
             @Unit("m^3") double held,
             @Unit("m") double head,
             @Unit("m^2") double surface,
+            @Unit("m^3") double least,
             Supply supply) {
         double crest = WEIR_EXPONENT * flow / (head * surface);
-        return new Circulation(upper, lower, flow, held, Math.min(SEEN_FROM_AFAR, crest), supply);
+        return new Circulation(upper, lower, flow, held, Math.min(SEEN_FROM_AFAR, crest), least, supply);
     }
 
     @Override
@@ -62,15 +68,21 @@ public record Circulation(
     @Override
     public void act(View now, Transfers out) {
         if (supply.isOn(now)) {
-            double falling = flow + slope * (now.volume(upper) - held);
-            out.water(lower, upper, flow);
+            double lifted = flow(now);
+            double falling = lifted + slope * (now.volume(upper) - held);
+            out.water(lower, upper, lifted);
             out.water(upper, lower, Math.max(0, falling));
         }
     }
 
     @Override
     public double flow(View now) {
-        return supply.isOn(now) ? flow : 0;
+        return supply.isOn(now) ? flow * drawn(now) : 0;
+    }
+
+    /** Share of its flow that a pump lifts while it draws air, as the level falls by the last litre. */
+    private double drawn(View now) {
+        return least > 0 ? Math.max(0, Math.min(1, (now.volume(lower) - least) / LAST_LITRE)) : 1;
     }
 
     @Override
