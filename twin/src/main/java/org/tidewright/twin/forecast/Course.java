@@ -2,6 +2,7 @@ package org.tidewright.twin.forecast;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.run.Account;
 import org.tidewright.twin.run.Occurrence;
@@ -13,9 +14,14 @@ import org.tidewright.twin.run.Occurrence;
  * @param values of each quantity, in its unit
  * @param events what happened on the way
  * @param account what moved every stock over the whole of it
+ * @param brokenOff why it ends before its time, where the system comes to a state no law of the twin holds for; else null
  */
 public record Course(
-        @Unit("s") double[] time, @Unit("*") Map<Quantity, double[]> values, List<Occurrence> events, Account account) {
+        @Unit("s") double[] time,
+        @Unit("*") Map<Quantity, double[]> values,
+        List<Occurrence> events,
+        Account account,
+        @Nullable String brokenOff) {
     /** The samples of a quantity. */
     public @Unit("*") double[] of(Quantity quantity) {
         double[] samples = values.get(quantity);

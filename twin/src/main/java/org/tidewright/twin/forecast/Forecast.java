@@ -1,6 +1,7 @@
 package org.tidewright.twin.forecast;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.run.Accuracy;
+import org.tidewright.twin.run.BeyondTheModel;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
 import org.tidewright.twin.system.Lever;
@@ -84,11 +86,21 @@ public final class Forecast {
         Map<Quantity, double[]> values = new EnumMap<>(Quantity.class);
         List<Quantity> told = new ArrayList<>(quantities);
         told.forEach(quantity -> values.put(quantity, new double[samples]));
-        run.until(days * DAY, times, (sample, now) -> write(values, sample, now));
+        int[] taken = new int[1];
+        String brokenOff = null;
+        try {
+            run.until(days * DAY, times, (sample, now) -> {
+                write(values, sample, now);
+                taken[0] = sample + 1;
+            });
+        } catch (BeyondTheModel beyond) {
+            brokenOff = beyond.getMessage();
+            values.replaceAll((quantity, all) -> Arrays.copyOf(all, taken[0]));
+        }
         if (!accounted) {
             run.keepAccount();
         }
-        return new Course(times, values, List.copyOf(run.log()), run.account());
+        return new Course(Arrays.copyOf(times, taken[0]), values, List.copyOf(run.log()), run.account(), brokenOff);
     }
 
     private void write(Map<Quantity, double[]> values, int sample, View now) {

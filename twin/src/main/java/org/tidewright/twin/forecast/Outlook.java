@@ -12,7 +12,8 @@ import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.twin.system.SystemTwin;
 
 /**
- * A forecast with its doubt: many courses of the same system, each with other values of what is not known exactly.
+ * A forecast with its doubt: many courses of the same system, each with other values of what is not known exactly. It ends
+ * where the first of them does.
  *
  * @param time of the samples, since the first midnight
  * @param bands of each quantity, in its unit: of 100 draws 5 lie below, 50, and 95
@@ -38,18 +39,32 @@ public record Outlook(@Unit("s") double[] time, Map<Quantity, Band> bands) {
                 parameters -> new Forecast(twin, parameters).courseAlone(days, samples, quantities, changes), progress);
         Map<Quantity, Band> bands = new EnumMap<>(Quantity.class);
         for (Quantity quantity : quantities) {
-            bands.put(quantity, band(courses, quantity, samples));
+            bands.put(quantity, band(courses, quantity));
         }
-        return new Outlook(courses.get(0).time(), bands);
+        double[] shortest = courses.get(0).time();
+        for (Course course : courses) {
+            shortest = course.time().length < shortest.length ? course.time() : shortest;
+        }
+        return new Outlook(shortest, bands);
     }
 
-    private static Band band(List<Course> courses, Quantity quantity, int samples) {
+    /** The band of a quantity that was asked for. */
+    public Band of(Quantity quantity) {
+        Band band = bands.get(quantity);
+        if (band == null) {
+            throw new IllegalArgumentException(quantity + " was not asked for");
+        }
+        return band;
+    }
+
+    private static Band band(List<Course> courses, Quantity quantity) {
         List<double[]> all = new ArrayList<>();
         courses.forEach(course -> all.add(course.of(quantity)));
-        double[] low = new double[samples];
-        double[] middle = new double[samples];
-        double[] high = new double[samples];
-        for (int i = 0; i < samples; i++) {
+        int reached = all.stream().mapToInt(each -> each.length).min().orElse(0);
+        double[] low = new double[reached];
+        double[] middle = new double[reached];
+        double[] high = new double[reached];
+        for (int i = 0; i < reached; i++) {
             int sample = i;
             Quantiles at = Quantiles.of(
                     all.stream().mapToDouble(course -> course[sample]).toArray());

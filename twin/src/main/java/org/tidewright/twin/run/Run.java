@@ -209,12 +209,12 @@ public final class Run {
     private Stop advance(double next, StepListener sampling) {
         try {
             return stepper.advance(time, state.stocks(), next, guards, sampling);
+        } catch (IllegalArgumentException beyondALaw) {
+            throw new BeyondTheModel(time, String.valueOf(beyondALaw.getMessage()), beyondALaw);
         } catch (StepRefused refused) {
             IllegalArgumentException beyond = rightHandSide.lastRefusal;
-            throw new IllegalStateException(
-                    "the run cannot go on from " + time + " s: "
-                            + (beyond == null ? refused.getMessage() : beyond.getMessage()),
-                    refused);
+            throw new BeyondTheModel(
+                    time, String.valueOf(beyond == null ? refused.getMessage() : beyond.getMessage()), refused);
         }
     }
 

@@ -1,0 +1,166 @@
+package org.tidewright.twin.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.tidewright.twin.TestPlans;
+import org.tidewright.twin.contract.Balance;
+import org.tidewright.twin.ensemble.Ensemble;
+import org.tidewright.twin.rehearsal.Band;
+import org.tidewright.twin.run.Account;
+import org.tidewright.twin.system.Lever;
+
+/** What-ifs on the first example: each moves what every keeper knows it moves, and in that direction. */
+class ForecastTest {
+    private static final Set<Quantity> ALL = EnumSet.allOf(Quantity.class);
+    private static final double DAY = 86_400;
+
+    private final Forecast forecast = Forecast.of(TestPlans.example("harbour-room"));
+
+    @Test
+    void startsWithTheWaterThePlanStates() {
+        Course course = forecast.course(1, 2, ALL);
+        assertThat(course.of(Quantity.ALKALINITY)[0]).isCloseTo(8.0, within(0.01));
+        assertThat(course.of(Quantity.CALCIUM)[0]).isCloseTo(420, within(0.5));
+        assertThat(course.of(Quantity.NITRATE)[0]).isCloseTo(8, within(0.01));
+        assertThat(course.of(Quantity.PHOSPHATE)[0]).isCloseTo(0.06, within(0.001));
+    }
+
+    @Test
+    void moreFeedMakesMoreNitrateAndPhosphate() {
+        Course asRun = forecast.course(60, 2, ALL);
+        Course changed = forecast.course(60, 2, ALL, List.of(Change.to(lever("feed"), 1.5)));
+        assertThat(changed.last(Quantity.NITRATE)).isGreaterThan(1.2 * asRun.last(Quantity.NITRATE));
+        assertThat(changed.last(Quantity.PHOSPHATE)).isGreaterThan(asRun.last(Quantity.PHOSPHATE));
+        assertThat(changed.last(Quantity.ALKALINITY)).isLessThan(asRun.last(Quantity.ALKALINITY));
+    }
+
+    @Test
+    void aWindowOpenAtNightLiftsThePh() {
+        Course shut = forecast.course(3, 49, ALL);
+        Course open = forecast.course(3, 49, ALL, List.of(Change.to(lever("air changes"), 6.0 / 3600)));
+        assertThat(open.last(Quantity.CARBON_DIOXIDE_OF_ROOM)).isLessThan(shut.last(Quantity.CARBON_DIOXIDE_OF_ROOM));
+        assertThat(least(open, Quantity.PH)).isGreaterThan(least(shut, Quantity.PH) + 0.05);
+    }
+
+    @Test
+    void phAndOxygenAreHighestLateInTheLightAndLowestInTheDark() {
+        Course day = forecast.course(3, 3 * 48 + 1, ALL);
+        double[] ph = Arrays.copyOfRange(day.of(Quantity.PH), 96, 144);
+        double[] oxygen = Arrays.copyOfRange(day.of(Quantity.OXYGEN), 96, 144);
+        // Lit from 11:00 to 20:00: half hours 22 to 40.
+        assertThat(indexOfMost(ph)).isBetween(30, 41);
+        // Limewater by night and people in the evening decide when it is lowest; in the dark it is.
+        assertThat(indexOfLeast(ph))
+                .satisfiesAnyOf(
+                        half -> assertThat(half).isLessThan(24),
+                        half -> assertThat(half).isGreaterThan(40));
+        assertThat(indexOfMost(oxygen)).isBetween(24, 40);
+        assertThat(indexOfLeast(oxygen)).isLessThan(24);
+        // From common practice: a reef tank swings by 0.15 to 0.4 in a day, less with algae lit by night.
+        assertThat(Arrays.stream(ph).max().orElseThrow()
+                        - Arrays.stream(ph).min().orElseThrow())
+                .isBetween(0.05, 0.45);
+    }
+
+    @Test
+    void withoutPowerOxygenFallsAndAWorkingPumpBringsItBack() {
+        Change cut = new Change(lever("power"), 0, DAY, 8 * 3600);
+        Course course = forecast.course(2, 2 * 96 + 1, ALL, List.of(cut));
+        double before = course.of(Quantity.OXYGEN)[96];
+        double atTheEnd = course.of(Quantity.OXYGEN)[96 + 32];
+        double after = course.last(Quantity.OXYGEN);
+        assertThat(atTheEnd).isLessThan(before - 1);
+        assertThat(after).isCloseTo(before, within(0.3));
+    }
+
+    @Test
+    void withoutDosesAlkalinityFallsByWhatTheCoralsUse() {
+        Course asRun = forecast.course(7, 2, ALL);
+        Course without = forecast.course(7, 2, ALL, List.of(Change.to(lever("bicarbonate dose"), 0)));
+        assertThat(without.last(Quantity.ALKALINITY)).isLessThan(asRun.last(Quantity.ALKALINITY) - 1);
+    }
+
+    @Test
+    void theAccountOfNitrogenInTheWaterAddsUpToItsChange() {
+        Course course = forecast.course(14, 15, ALL);
+        double told = course.account().of(Balance.NITROGEN, forecast.twin().waters()).stream()
+                .mapToDouble(Account.Line::amount)
+                .sum();
+        double streams = course.account().streams(Balance.NITROGEN).stream()
+                .mapToDouble(stream -> (forecast.twin().waters().contains(stream.to()) ? 1 : 0) * stream.amount()
+                        - (forecast.twin().waters().contains(stream.from()) ? 1 : 0) * stream.amount())
+                .sum();
+        assertThat(streams).isCloseTo(told, within(1e-9));
+    }
+
+    @Test
+    void aSystemNobodyTopsUpEndsWhereTheModelDoesAndSaysSo() {
+        Forecast nano = Forecast.of(TestPlans.example("window-nano"));
+        Course course = nano.course(
+                400, 401, ALL, List.of(Change.to(nano.twin().levers().get("reservoir refill"), 0)));
+        assertThat(course.time().length).isEqualTo(course.of(Quantity.SALINITY).length);
+        assertThat(course.last(Quantity.SALINITY)).isGreaterThan(45);
+    }
+
+    @Test
+    void anOutlookHoldsTheUsualCourseWithinItsBand() {
+        Outlook outlook = Outlook.of(
+                forecast.twin(), 14, 15, EnumSet.of(Quantity.NITRATE), List.of(), 60, Ensemble.Progress.UNWATCHED);
+        Band band = outlook.of(Quantity.NITRATE);
+        double usual = forecast.course(14, 15, ALL).last(Quantity.NITRATE);
+        assertThat(band.low()[14]).isLessThan(usual);
+        assertThat(band.high()[14]).isGreaterThan(usual);
+    }
+
+    @Test
+    void aCancelledOutlookStops() {
+        AtomicInteger seen = new AtomicInteger();
+        Ensemble.Progress impatient = new Ensemble.Progress() {
+            @Override
+            public void done(int draws, int ofAll) {
+                seen.incrementAndGet();
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return seen.get() >= 3;
+            }
+        };
+        assertThatThrownBy(() -> Outlook.of(forecast.twin(), 1, 2, EnumSet.of(Quantity.PH), List.of(), 400, impatient))
+                .isInstanceOf(CancellationException.class);
+        assertThat(seen.get()).isLessThan(50);
+    }
+
+    private Lever lever(String name) {
+        return forecast.twin().levers().get(name);
+    }
+
+    private static double least(Course course, Quantity quantity) {
+        return Arrays.stream(course.of(quantity)).skip(24).min().orElseThrow();
+    }
+
+    private static int indexOfMost(double[] values) {
+        int most = 0;
+        for (int i = 0; i < values.length; i++) {
+            most = values[i] > values[most] ? i : most;
+        }
+        return most;
+    }
+
+    private static int indexOfLeast(double[] values) {
+        int least = 0;
+        for (int i = 0; i < values.length; i++) {
+            least = values[i] < values[least] ? i : least;
+        }
+        return least;
+    }
+}
