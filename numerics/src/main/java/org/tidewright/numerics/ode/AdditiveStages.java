@@ -3,14 +3,14 @@ package org.tidewright.numerics.ode;
 import java.util.Arrays;
 
 /**
- * One trial step of the additive method. With L frozen over the step, stage i solves
+ * One trial step of the additive method. Stage i solves
  *
  * <pre>
- * (I - h g L) Y_i = y + h sum_j&lt;i [ aE_ij F_j + (aI_ij - aE_ij) L Y_j ]
- * y_new = y + h sum b_i F_i,   error = (I - h g L)^-1 h sum (b_i - b^_i) F_i
+ * Y_i - h g X(Y_i) = y + h sum_j&lt;i [ aE_ij F_j + (aI_ij - aE_ij) X(Y_j) ]
+ * y_new = y + h sum b_i F_i,   error = (I - h g X')^-1 h sum (b_i - b^_i) F_i
  * </pre>
  *
- * <p>F_i is the whole right-hand side at Y_i and the explicit part is F - L y: so the method has its order whatever L is, and
+ * <p>F_i is the whole right-hand side at Y_i and the explicit part is F - X: so the method has its order whatever X is, and
  * the step is a sum of slopes, which keeps what they conserve. The error is passed through the implicit solve, as is
  * usual for stiff methods, or the fast exchange would be judged by what it damps at once (Hosea and Shampine 1996, Appl.
  * Numer. Math. 20, 21-37).
@@ -27,7 +27,7 @@ final class AdditiveStages implements Trial {
     /** Slopes by stage; the last is that at the result. */
     final double[][] slopes;
 
-    /** L Y by stage, on the exchanged states only. */
+    /** X(Y) by stage, on the exchanged states only. */
     private final double[][] products;
 
     final double[] result;
@@ -99,7 +99,7 @@ final class AdditiveStages implements Trial {
         if (!slope(stages, to, result, h)) {
             return Double.POSITIVE_INFINITY;
         }
-        equations.solve(h * tableau.gamma(), error);
+        equations.damp(h * tableau.gamma(), error);
         double norm = tolerance.norm(error, y, result);
         return Double.isNaN(norm) ? Double.POSITIVE_INFINITY : norm;
     }
@@ -192,8 +192,8 @@ final class AdditiveStages implements Trial {
     void calmSlopes(double h, double[] first, double[] last) {
         System.arraycopy(slopes[0], 0, first, 0, size);
         System.arraycopy(slopes[stages], 0, last, 0, size);
-        equations.solve(h * tableau.gamma(), first);
-        equations.solve(h * tableau.gamma(), last);
+        equations.damp(h * tableau.gamma(), first);
+        equations.damp(h * tableau.gamma(), last);
     }
 
     /** From the polynomial of {@link HermiteOutput}, the exchange within it left out: it only changes places. */

@@ -82,6 +82,11 @@ class AdditiveRungeKuttaTest {
             right[1] = (sum - difference) / 2;
         }
 
+        @Override
+        public void damp(double shift, double[] change) {
+            solve(shift, change);
+        }
+
         /** By the two eigenvalues of the matrix. */
         double[] solution(double[] start, double time) {
             double half = loss / 2;
@@ -253,6 +258,11 @@ class AdditiveRungeKuttaTest {
                     product[i] += exchange[i][j] * y[j];
                 }
             }
+        }
+
+        @Override
+        public void damp(double shift, double[] change) {
+            solve(shift, change);
         }
 
         /** By Gauss-Seidel to rounding: the matrix is diagonally dominant by columns. */

@@ -3,6 +3,7 @@ package org.tidewright.twin.run;
 import org.tidewright.numerics.ode.Tolerance;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
 
 /**
@@ -36,6 +37,9 @@ public record Accuracy(
     /** Salt per water does not matter to any mechanism within a percent; 1 g is far finer. */
     private static final double SALT = 1e-3;
 
+    /** Water of a store without a surface, 0.1 g: the vapour in a room. */
+    private static final double VAPOUR = 1e-7;
+
     /** Water in which a living stock counts its grains, m³. */
     private static final double ONE_TANK = 0.1;
 
@@ -54,7 +58,7 @@ public record Accuracy(
     private double least(Network network, Body body, Stock stock, double filled) {
         double water = Math.max(filled, 1e-3);
         return switch (stock) {
-            case WATER -> volume;
+            case WATER -> body.shape() == Shape.none() ? Math.min(volume, VAPOUR) : volume;
             case SALT -> SALT;
             case HEAT -> temperature * (network.density() * network.specificHeat() * water + body.solidHeatCapacity());
             case OXYGEN -> oxygen * water;

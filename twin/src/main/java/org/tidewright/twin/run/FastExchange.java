@@ -10,7 +10,7 @@ import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.View;
 
 /**
- * The circulation of a network as a linear operator on its stocks: what is dissolved moves with the turnover of each
+ * The circulation of a network as an operator on its stocks: what is dissolved moves with the turnover of each
  * body's water, heat with that of its heat capacity, and water itself only as far as a crest lets a surplus fall. The same
  * small matrix serves all dissolved stocks.
  */
@@ -25,6 +25,11 @@ final class FastExchange {
     private final SmallMatrix ofDissolved;
     private final SmallMatrix ofHeat;
     private final SmallMatrix ofWater;
+    private final SmallMatrix frozenDissolved;
+    private final SmallMatrix frozenHeat;
+    private final double[] flows;
+    private final double[] relaxations;
+    private final double[] volumes;
     private final int[] upper;
     private final int[] lower;
 
@@ -62,6 +67,11 @@ final class FastExchange {
         ofDissolved = new SmallMatrix(bodies.length);
         ofHeat = new SmallMatrix(bodies.length);
         ofWater = new SmallMatrix(bodies.length);
+        frozenDissolved = new SmallMatrix(bodies.length);
+        frozenHeat = new SmallMatrix(bodies.length);
+        flows = new double[exchanges.length];
+        relaxations = new double[exchanges.length];
+        volumes = new double[bodies.length];
     }
 
     boolean isEmpty() {
@@ -73,54 +83,85 @@ final class FastExchange {
         return places;
     }
 
-    /** Takes turnovers as they are now. */
+    /** Takes flows, and the turnovers they make, as they are now. */
     void take(View now) {
-        ofDissolved.clear();
-        ofHeat.clear();
+        for (int i = 0; i < exchanges.length; i++) {
+            flows[i] = exchanges[i].flow(now);
+            relaxations[i] = exchanges[i].relaxation(now);
+        }
         ofWater.clear();
         for (int i = 0; i < exchanges.length; i++) {
-            double flow = exchanges[i].flow(now);
-            Body up = exchanges[i].upper();
-            Body down = exchanges[i].lower();
-            ofDissolved.carry(upper[i], lower[i], perVolume(flow, now.volume(up)));
-            ofDissolved.carry(lower[i], upper[i], perVolume(flow, now.volume(down)));
-            ofHeat.carry(upper[i], lower[i], perCapacity(flow, up, now));
-            ofHeat.carry(lower[i], upper[i], perCapacity(flow, down, now));
-            ofWater.carry(upper[i], lower[i], exchanges[i].relaxation(now));
+            ofWater.carry(upper[i], lower[i], relaxations[i]);
+        }
+        for (int i = 0; i < bodies.length; i++) {
+            volumes[i] = now.volume(bodies[i]);
+        }
+        turnOver(frozenDissolved, frozenHeat);
+    }
+
+    /** Turnovers of the flows taken in the volumes at hand. */
+    private void turnOver(SmallMatrix dissolvedMatrix, SmallMatrix heatMatrix) {
+        dissolvedMatrix.clear();
+        heatMatrix.clear();
+        for (int i = 0; i < exchanges.length; i++) {
+            carry(dissolvedMatrix, heatMatrix, upper[i], lower[i], flows[i]);
+            carry(dissolvedMatrix, heatMatrix, lower[i], upper[i], flows[i]);
         }
     }
 
-    private static double perVolume(double flow, double volume) {
-        return volume > 0 ? flow / volume : 0;
-    }
-
-    private double perCapacity(double flow, Body body, View now) {
-        double capacity = heatPerVolume * Math.max(0, now.volume(body)) + body.solidHeatCapacity();
-        return capacity > 0 ? flow * heatPerVolume / capacity : 0;
+    private void carry(SmallMatrix dissolvedMatrix, SmallMatrix heatMatrix, int from, int to, double flow) {
+        double volume = Math.max(0, volumes[from]);
+        double capacity = heatPerVolume * volume + bodies[from].solidHeatCapacity();
+        dissolvedMatrix.carry(from, to, volume > 0 ? flow / volume : 0);
+        heatMatrix.carry(from, to, capacity > 0 ? flow * heatPerVolume / capacity : 0);
     }
 
     private int[] placesOf(Stock stock) {
         return Arrays.stream(bodies).mapToInt(body -> body.at(stock)).toArray();
     }
 
-    /** Writes L y for the states it touches. */
+    private void readVolumes(double[] state) {
+        for (int i = 0; i < bodies.length; i++) {
+            volumes[i] = state[water[i]];
+        }
+    }
+
+    /** Writes what the exchange carries in a state, by the state's own volumes. */
     void apply(double[] state, double[] product) {
+        readVolumes(state);
+        turnOver(ofDissolved, ofHeat);
+        ofWater.multiply(state, water, product);
         for (int[] stock : dissolved) {
             ofDissolved.multiply(state, stock, product);
         }
         ofHeat.multiply(state, heat, product);
-        ofWater.multiply(state, water, product);
     }
 
-    /** Solves (I - shift L) x = right in place. */
+    /**
+     * Solves y - shift X(y) = right in place: first for the water, which follows by itself, and then, its volumes known, for
+     * what is in it. Volumes of the start would leave the waters apart by as much as a volume changes in a step.
+     */
     void solve(double shift, double[] right) {
-        ofDissolved.shiftBy(shift);
-        ofHeat.shiftBy(shift);
         ofWater.shiftBy(shift);
-        for (int[] stock : dissolved) {
-            ofDissolved.solve(right, stock);
-        }
-        ofHeat.solve(right, heat);
         ofWater.solve(right, water);
+        readVolumes(right);
+        turnOver(ofDissolved, ofHeat);
+        solve(ofDissolved, ofHeat, shift, right);
+    }
+
+    /** Solves with the turnovers taken at the start of the step. */
+    void damp(double shift, double[] change) {
+        ofWater.shiftBy(shift);
+        ofWater.solve(change, water);
+        solve(frozenDissolved, frozenHeat, shift, change);
+    }
+
+    private void solve(SmallMatrix dissolvedMatrix, SmallMatrix heatMatrix, double shift, double[] right) {
+        dissolvedMatrix.shiftBy(shift);
+        heatMatrix.shiftBy(shift);
+        for (int[] stock : dissolved) {
+            dissolvedMatrix.solve(right, stock);
+        }
+        heatMatrix.solve(right, heat);
     }
 }

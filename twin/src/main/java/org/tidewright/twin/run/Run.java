@@ -459,6 +459,11 @@ public final class Run {
             exchange.solve(shift, right);
         }
 
+        @Override
+        public void damp(double shift, double[] change) {
+            exchange.damp(shift, change);
+        }
+
         void keepAccount(Account newAccount) {
             account = newAccount;
         }
