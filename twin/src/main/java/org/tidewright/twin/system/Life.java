@@ -60,10 +60,11 @@ final class Life {
         corals = levers.factor("corals", "the plan's corals");
         if (plan.inhabitants() != null) {
             shoal(plan.inhabitants());
+            new Stocking(builder, levers, world, pools, fish, massOfFish(plan.inhabitants()));
             coralCommunity(plan.inhabitants());
         }
         turf(plan);
-        freeAlgae(basins.display());
+        freeAlgae(basins.display(), levers.factor("grazers", "snails and filters that clear free algae"));
         builder.add(new CarrionDecay(
                 pools.carrion(),
                 water,
@@ -201,7 +202,7 @@ final class Life {
         return sum / parts;
     }
 
-    private void freeAlgae(Basins.Basin display) {
+    private void freeAlgae(Basins.Basin display, Setting grazers) {
         builder.add(new FreeAlgae(
                 water,
                 pools.freeAlgae(),
@@ -222,7 +223,8 @@ final class Life {
                         "1/s",
                         MicroalgalBloom.CLEARANCE,
                         Basis.FROM_MEMORY,
-                        "0.2–5 times the water a day")));
+                        "0.2–5 times the water a day"),
+                grazers));
     }
 
     /** Live mass of all fish. */

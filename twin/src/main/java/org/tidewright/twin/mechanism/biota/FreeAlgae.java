@@ -4,6 +4,7 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
@@ -29,6 +30,7 @@ public final class FreeAlgae implements Mechanism {
     private final Parameter growth;
     private final Parameter death;
     private final Parameter clearance;
+    private final Setting grazers;
     private final PlantRecipes recipes;
 
     /**
@@ -40,6 +42,7 @@ public final class FreeAlgae implements Mechanism {
      * @param growth specific rate with plenty of all, 1/s
      * @param death specific rate, 1/s
      * @param clearance share of the few that grazers and filters clear, 1/s
+     * @param grazers setting: 1 for those there are
      */
     public FreeAlgae(
             Body water,
@@ -51,7 +54,8 @@ public final class FreeAlgae implements Mechanism {
             @Unit("1/m") double attenuation,
             Parameter growth,
             Parameter death,
-            Parameter clearance) {
+            Parameter clearance,
+            Setting grazers) {
         this.water = water;
         this.algae = algae;
         this.lamps = lamps;
@@ -60,6 +64,7 @@ public final class FreeAlgae implements Mechanism {
         this.growth = growth;
         this.death = death;
         this.clearance = clearance;
+        this.grazers = grazers;
         recipes = new PlantRecipes(CELLS, water, algae, waste, life);
     }
 
@@ -89,6 +94,10 @@ public final class FreeAlgae implements Mechanism {
         recipes.grow(now, out, specific * nitrogen);
         // Cracks and biofilm keep a few that nothing reaches.
         double exposed = Math.max(0, 1 - REFUGE / perVolume);
-        recipes.lose(out, exposed * volume * MicroalgalBloom.loss(perVolume, now.value(death), now.value(clearance)));
+        recipes.lose(
+                out,
+                exposed
+                        * volume
+                        * MicroalgalBloom.loss(perVolume, now.value(death), now.value(grazers) * now.value(clearance)));
     }
 }
