@@ -9,6 +9,7 @@ import org.tidewright.app.cli.CheckCommand;
 import org.tidewright.app.cli.DemoCommand;
 import org.tidewright.app.cli.ExampleCommand;
 import org.tidewright.app.cli.ExitCode;
+import org.tidewright.app.cli.ForecastCommand;
 import org.tidewright.app.cli.RehearseCommand;
 import org.tidewright.app.cli.SchemaCommand;
 import org.tidewright.app.cli.SeawaterCommand;
@@ -40,6 +41,7 @@ import picocli.CommandLine.Command;
             DemoCommand.class,
             CheckCommand.class,
             RehearseCommand.class,
+            ForecastCommand.class,
             ServeCommand.class,
             ExampleCommand.class,
             TidyCommand.class,

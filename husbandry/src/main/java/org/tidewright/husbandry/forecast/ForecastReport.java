@@ -1,0 +1,245 @@
+package org.tidewright.husbandry.forecast;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.FigureText;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.twin.forecast.Change;
+import org.tidewright.twin.forecast.Course;
+import org.tidewright.twin.forecast.Forecast;
+import org.tidewright.twin.forecast.Quantity;
+
+/**
+ * A forecast with what it means.
+ *
+ * @param changes what would be done; none for the system as it is run
+ * @param asRun its course
+ * @param changed the course with the changes; null without any
+ * @param lines every quantity, in the order of {@link Quantity}
+ * @param warnings where a band is left, the first in time first
+ */
+public record ForecastReport(
+        Plan plan,
+        double days,
+        List<Change> changes,
+        Course asRun,
+        @Nullable Course changed,
+        List<Line> lines,
+        List<Warning> warnings) {
+    private static final double DAY = 86_400;
+
+    /**
+     * One quantity. All in its unit.
+     *
+     * @param start at the first midnight
+     * @param asRun mean of the last day as it is run
+     * @param changed mean of the last day with the changes, the same as {@code asRun} without any
+     * @param least along the way of the last course
+     * @param most along the way of the last course
+     */
+    public record Line(Quantity quantity, double start, double asRun, double changed, double least, double most) {
+        public double difference() {
+            return changed - asRun;
+        }
+    }
+
+    /**
+     * A band that is left.
+     *
+     * @param day when it is first left, since the first midnight
+     * @param value farthest beyond the bound
+     * @param bound the bound
+     * @param asRunToo whether it is left without the changes as well
+     */
+    public record Warning(AlarmBand band, double day, double value, double bound, boolean asRunToo) {}
+
+    /** Runs a system as it is run and with changes. */
+    public static ForecastReport of(Plan plan, Forecast forecast, double days, int samples, List<Change> changes) {
+        EnumSet<Quantity> all = EnumSet.allOf(Quantity.class);
+        Course asRun = forecast.course(days, samples, all);
+        Course changed = changes.isEmpty() ? null : forecast.course(days, samples, all, changes);
+        Course last = changed == null ? asRun : changed;
+        List<Line> lines = new ArrayList<>();
+        for (Quantity quantity : all) {
+            double[] course = last.of(quantity);
+            lines.add(new Line(
+                    quantity,
+                    asRun.of(quantity)[0],
+                    meanOfLastDay(asRun, quantity),
+                    meanOfLastDay(last, quantity),
+                    Arrays.stream(course).min().orElse(Double.NaN),
+                    Arrays.stream(course).max().orElse(Double.NaN)));
+        }
+        List<Warning> warnings = new ArrayList<>();
+        for (AlarmBand band : AlarmBand.ALL) {
+            warning(band, last, asRun).ifPresent(warnings::add);
+        }
+        warnings.sort(Comparator.comparingDouble(Warning::day));
+        return new ForecastReport(plan, days, List.copyOf(changes), asRun, changed, lines, warnings);
+    }
+
+    private static double meanOfLastDay(Course course, Quantity quantity) {
+        double[] time = course.time();
+        double[] values = course.of(quantity);
+        double from = time[time.length - 1] - DAY;
+        double sum = 0;
+        int count = 0;
+        for (int i = time.length - 1; i >= 0 && (time[i] > from || count == 0); i--) {
+            sum += values[i];
+            count++;
+        }
+        return sum / count;
+    }
+
+    private static Optional<Warning> warning(AlarmBand band, Course course, Course asRun) {
+        double[] values = course.of(band.quantity());
+        int first = 0;
+        while (first < values.length && !band.isBroken(values[first])) {
+            first++;
+        }
+        if (first == values.length) {
+            return Optional.empty();
+        }
+        boolean above = values[first] > band.high();
+        double farthest = above
+                ? Arrays.stream(values).max().orElseThrow()
+                : Arrays.stream(values).min().orElseThrow();
+        boolean asRunToo = Arrays.stream(asRun.of(band.quantity())).anyMatch(band::isBroken);
+        return Optional.of(
+                new Warning(band, course.time()[first] / DAY, farthest, above ? band.high() : band.low(), asRunToo));
+    }
+
+    // ── sentences ──
+
+    /** What to do or expect first, and why. */
+    public String lead(UnitSystem units) {
+        Course last = changed == null ? asRun : changed;
+        if (last.brokenOff() != null) {
+            return "Do not let it come to this: after " + number(last.time()[last.time().length - 1] / DAY, 0)
+                    + " days the system is in a state the twin knows no law for.";
+        }
+        Optional<Warning> own = warnings.stream()
+                .filter(warning -> changed == null || !warning.asRunToo())
+                .findFirst();
+        if (own.isPresent()) {
+            return alarm(own.get(), units);
+        }
+        return changed == null ? expectation(units) : effect(units);
+    }
+
+    private String alarm(Warning warning, UnitSystem units) {
+        Quantity quantity = warning.band().quantity();
+        String act = changed == null ? "Act before day " : "Do not leave it so: on day ";
+        return act + number(Math.floor(warning.day()), 0) + " " + quantity.words() + " passes "
+                + told(quantity, warning.bound(), units) + " and comes to " + told(quantity, warning.value(), units)
+                + " ("
+                + warning.band().reason() + ").";
+    }
+
+    private String expectation(UnitSystem units) {
+        Line nitrate = line(Quantity.NITRATE);
+        Line phosphate = line(Quantity.PHOSPHATE);
+        Line alkalinity = line(Quantity.ALKALINITY);
+        return "Go on as you do: after " + number(days, 0) + " days expect nitrate near "
+                + told(nitrate.quantity(), nitrate.asRun(), units) + ", phosphate near "
+                + told(phosphate.quantity(), phosphate.asRun(), units) + " and alkalinity near "
+                + told(alkalinity.quantity(), alkalinity.asRun(), units) + ".";
+    }
+
+    private String effect(UnitSystem units) {
+        Line most = lines.stream()
+                .max(Comparator.comparingDouble(line -> Math.abs(line.difference()) / notable(line.quantity())))
+                .orElseThrow();
+        if (Math.abs(most.difference()) < notable(most.quantity())) {
+            return "Do not expect to see it: after " + number(days, 0)
+                    + " days no quantity differs by more than a test could tell.";
+        }
+        Quantity quantity = most.quantity();
+        return "Expect " + quantity.words() + " near " + told(quantity, most.changed(), units) + " after "
+                + number(days, 0) + " days, " + difference(quantity, Math.abs(most.difference()), units)
+                + (most.difference() > 0 ? " more" : " less") + " than without the change.";
+    }
+
+    /** A difference that usual tests can tell; common practice. */
+    private static double notable(Quantity quantity) {
+        return switch (quantity) {
+            case TEMPERATURE, SALINITY -> 0.5;
+            case PH -> 0.05;
+            case OXYGEN -> 0.3;
+            case OXYGEN_SATURATION -> 5;
+            case CARBON_DIOXIDE, CARBON_DIOXIDE_OF_ROOM -> 150;
+            case ALKALINITY -> 0.3;
+            case CALCIUM -> 15;
+            case MAGNESIUM -> 40;
+            case ARAGONITE_SATURATION -> 0.5;
+            case AMMONIA, NITRITE -> 0.05;
+            case FREE_AMMONIA -> 0.005;
+            case NITRATE -> 2;
+            case PHOSPHATE -> 0.03;
+            case LIGHT -> 1e9;
+        };
+    }
+
+    private Line line(Quantity quantity) {
+        return lines.stream()
+                .filter(line -> line.quantity() == quantity)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A value in the reader's units. */
+    public static String told(Quantity quantity, double value, UnitSystem units) {
+        return number(shown(quantity, value, units), quantity.decimals()) + unitAfter(quantity, units);
+    }
+
+    private static String difference(Quantity quantity, double value, UnitSystem units) {
+        double shown = quantity == Quantity.TEMPERATURE && units == UnitSystem.US ? 1.8 * value : value;
+        return number(shown, quantity.decimals()) + unitAfter(quantity, units);
+    }
+
+    /** The number of a value in the reader's units: only temperature differs. */
+    public static double shown(Quantity quantity, double value, UnitSystem units) {
+        return quantity == Quantity.TEMPERATURE && units == UnitSystem.US ? 1.8 * value + 32 : value;
+    }
+
+    /** The symbol of a quantity's unit for the reader. */
+    public static String unit(Quantity quantity, UnitSystem units) {
+        return quantity == Quantity.TEMPERATURE && units == UnitSystem.US ? "°F" : quantity.unit();
+    }
+
+    private static String unitAfter(Quantity quantity, UnitSystem units) {
+        String unit = unit(quantity, units);
+        return unit.isEmpty() ? "" : "\u00a0" + unit;
+    }
+
+    private static String number(double value, int decimals) {
+        return FigureText.number(value, decimals);
+    }
+
+    /** What a change says, as a keeper reads it. */
+    public static String words(Change change) {
+        String from = change.from() == 0
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        " from day %d %02d:%02d",
+                        (int) (change.from() / DAY),
+                        (int) (change.from() % DAY / 3600),
+                        (int) (change.from() % 3600 / 60));
+        String lasts = Double.isFinite(change.lasts()) ? " for " + number(change.lasts() / 3600, 1) + "\u00a0h" : "";
+        double initial = change.lever().setting().initial();
+        String value = switch (change.lever().kind()) {
+            case SWITCH -> change.value() > 1 ? "stuck on" : change.value() > 0 ? "on" : "off";
+            case FACTOR -> number(100 * change.value(), 0) + "\u00a0%";
+            case AMOUNT -> initial > 0 ? number(100 * change.value() / initial, 0) + "\u00a0% of the plan's" : "set";
+        };
+        return change.lever().name() + " " + value + from + lasts;
+    }
+}
