@@ -47,10 +47,10 @@ final class ForecastPrint {
                     "– ",
                     "  ",
                     "Day " + FigureText.number(warning.day(), 1) + ": " + quantity.words() + " passes "
-                            + ForecastReport.told(quantity, warning.bound(), units) + ", at most "
+                            + ForecastReport.told(quantity, warning.bound(), units) + " and comes to "
                             + ForecastReport.told(quantity, warning.value(), units)
-                            + (changed && warning.asRunToo() ? "; without the change too" : "") + ". "
-                            + warning.band().reason() + ".");
+                            + (changed && warning.asRunToo() ? ", without the change too" : "") + " ("
+                            + warning.band().reason() + ").");
         }
         if (!report.warnings().isEmpty()) {
             prose.blank();

@@ -151,7 +151,7 @@ public final class PowerSupplies {
     }
 
     /** Fills the stores: the battery with what can be used of it. */
-    public void fill(State state, double[] parameters) {
+    public void fill(State state, @Unit("*") double[] parameters) {
         if (battery != null && backup != null && backup.battery() != null && battery.usable() != null) {
             double energy = backup.battery().capacity().in("J");
             state.set(
