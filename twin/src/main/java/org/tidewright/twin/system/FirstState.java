@@ -2,6 +2,7 @@ package org.tidewright.twin.system;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.List;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Rock;
 import org.tidewright.seawater.unit.Unit;
@@ -94,6 +95,33 @@ final class FirstState {
         return state;
     }
 
+    /**
+     * The same on the day it is filled: no waste lies in it, the fish bring no reserves, and nitrifiers are as many as were
+     * brought in.
+     *
+     * @param ammoniaOxidisers as a share of the most the surfaces can carry
+     * @param nitriteOxidisers likewise
+     */
+    State newlyFilled(
+            @Unit("*") double[] parameters, @Unit("1") double ammoniaOxidisers, @Unit("1") double nitriteOxidisers) {
+        for (double share : new double[] {ammoniaOxidisers, nitriteOxidisers}) {
+            if (!(share >= 0 && share <= 1)) {
+                throw new IllegalArgumentException(
+                        "nitrifiers cannot begin with " + share + " of what the surfaces can carry; it needs 0 to 1");
+            }
+        }
+        State state = of(parameters);
+        for (Stock stock : List.of(Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS)) {
+            basins.all().forEach(basin -> state.set(basin.body(), stock, 0));
+            state.set(pools.ground(), stock, 0);
+        }
+        state.set(pools.reserve(), Stock.ORGANIC_CARBON, 0);
+        double most = parameters[bacteria.greatestCapacity().index()];
+        colony(state, pools.ammoniaOxidisers(), Nitrification.Step.AMMONIA, ammoniaOxidisers * most);
+        colony(state, pools.nitriteOxidisers(), Nitrification.Step.NITRITE, nitriteOxidisers * most);
+        return state;
+    }
+
     /** Sets what the plan states of the water, with carbon for a partial pressure of carbon dioxide. */
     void state(State state, @Unit("atm") double carbonDioxide) {
         for (Basins.Basin basin : basins.all()) {
@@ -159,7 +187,12 @@ final class FirstState {
         Nitrifiers guild = step.cells();
         double kept = Math.min(0.9 * most, load * guild.growth() / guild.decay());
         double capacity = Math.max(1e-3 * most, kept) * ripeness(plan.display().rock());
-        double nitrogen = guild.cells(capacity);
+        colony(state, cells, step, capacity);
+    }
+
+    /** Cells of a capacity at 25 °C. */
+    private static void colony(State state, Body cells, Nitrification.Step step, double capacity) {
+        double nitrogen = step.cells().cells(capacity);
         state.set(cells, Stock.ORGANIC_NITROGEN, nitrogen);
         state.set(cells, Stock.ORGANIC_CARBON, 5 * nitrogen);
     }

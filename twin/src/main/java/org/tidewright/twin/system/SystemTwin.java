@@ -202,8 +202,20 @@ public final class SystemTwin {
     }
 
     /**
-     * The same once pools and air have come to rest with each other: after days of its own regime, with the water then set
-     * to what the plan states, its carbon dioxide as it was found.
+     * All bodies on the day the system is filled, at midnight: clean, with the water the plan states, and with as many
+     * nitrifiers as were brought in.
+     *
+     * @param ammoniaOxidisers as a share of the most its surfaces can carry
+     * @param nitriteOxidisers likewise
+     */
+    public State newlyFilled(
+            @Unit("*") double[] parameters, @Unit("1") double ammoniaOxidisers, @Unit("1") double nitriteOxidisers) {
+        return firstState.newlyFilled(parameters, ammoniaOxidisers, nitriteOxidisers);
+    }
+
+    /**
+     * All bodies of a system that runs, once pools and air have come to rest with each other: after days of its own regime,
+     * with the water then set to what the plan states, its carbon dioxide as it was found.
      */
     public State settled(@Unit("*") double[] parameters) {
         State state = start(parameters);
