@@ -363,7 +363,7 @@ public final class NewTank {
         }
 
         Course course() {
-            return new Course(times, values, List.copyOf(run.log()), run.account());
+            return new Course(times, values, List.copyOf(run.log()), run.account(), null);
         }
     }
 }

@@ -248,7 +248,11 @@ public final class UsualDay {
                 .filter(UsualDay::isLime)
                 .mapToDouble(dose -> dose.perDay().in("m^3/s"))
                 .sum();
-        return new Day(new Course(times, values, whole.events(), whole.account()), lit, algaeLit, limewater);
+        return new Day(
+                new Course(times, values, whole.events(), whole.account(), whole.brokenOff()),
+                lit,
+                algaeLit,
+                limewater);
     }
 
     private static void addSpan(List<Span> spans, double from, double lasts) {
