@@ -7,6 +7,8 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Room;
 import org.tidewright.seawater.carbonate.Alkalinity;
 import org.tidewright.seawater.carbonate.CarbonateSystem;
+import org.tidewright.seawater.gas.CarbonDioxide;
+import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.forecast.Quantity;
 import org.tidewright.twin.forecast.UsualDay;
@@ -21,7 +23,8 @@ import org.tidewright.twin.forecast.UsualDay.Lime;
  * @param window the day of the plan with a window open in the evening
  * @param night the day of the plan with limewater at night
  * @param fresh mean pH the same water would have in outdoor air, total scale
- * @param outdoors carbon dioxide of that air
+ * @param outdoors carbon dioxide of that air, as its share of the moles when dry, in millionths; the twin's room has as many
+ *     µatm of it
  * @param moreAlkaline what one dKH more makes of the lowest pH at the same carbon dioxide, and of the highest
  */
 public record DayStudy(
@@ -66,6 +69,10 @@ public record DayStudy(
         double outdoors = room.carbonDioxideOutdoors() == null
                 ? CLEAN
                 : 1e6 * room.carbonDioxideOutdoors().in("1");
+        double salinity = Extreme.of(planned.day().course(), Quantity.SALINITY).mean();
+        double atRest = 1e6
+                * CarbonDioxide.partialPressure(
+                        outdoors * 1e-6, planned.temperature().mean(), salinity, MoistAir.STANDARD_PRESSURE);
         double low = planned.water().high();
         double high = planned.water().low();
         double[] more = {
@@ -80,7 +87,7 @@ public record DayStudy(
                 changed,
                 window,
                 night,
-                ph(planned, planned.alkalinity(), outdoors),
+                ph(planned, planned.alkalinity(), atRest),
                 outdoors,
                 more);
     }

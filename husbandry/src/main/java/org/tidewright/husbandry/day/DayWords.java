@@ -107,7 +107,8 @@ public final class DayWords {
         double most = Math.max(study.moreAlkaline()[0], study.moreAlkaline()[1]);
         String gain = ph(least).equals(ph(most)) ? ph(least) : ph(least) + "–" + ph(most);
         return "Do not chase pH with buffers: once the air has had its way, one dKH more lifts it by only " + gain
-                + ". The same water at rest with outdoor air of " + gas(study.outdoors()) + "\u00a0ppm would read "
+                + ". The same water at rest with outdoor air of " + FigureText.number(study.outdoors(), 0)
+                + "\u00a0ppm would read "
                 + meter(study.fresh()) + " on a meter, at "
                 + FigureText.number(study.planned().alkalinity(), 1)
                 + "\u00a0dKH. Set alkalinity by what corals need, and pH by air.";
@@ -118,13 +119,13 @@ public final class DayWords {
         DayFigures day = study.changed() == null ? study.planned() : study.changed();
         double fromRoom = day.room().mean() - study.outdoors();
         double fromTank = day.water().mean() - day.room().mean();
-        remarks.add(
-                "Of the water's " + gas(day.water().mean()) + "\u00a0µatm of carbon dioxide on the mean of the day, "
-                        + gas(study.outdoors()) + " is the outdoor air's, " + gas(Math.max(0, fromRoom))
-                        + " the room adds, and "
-                        + (fromTank >= 0
-                                ? gas(fromTank) + " the tank itself."
-                                : "corals and algae take " + gas(-fromTank) + " away."));
+        remarks.add("Of the water's " + gas(day.water().mean())
+                + "\u00a0µatm of carbon dioxide on the mean of the day, "
+                + FigureText.number(study.outdoors(), 0) + " is the outdoor air's, " + gas(Math.max(0, fromRoom))
+                + " the room adds, and "
+                + (fromTank >= 0
+                        ? gas(fromTank) + " the tank itself."
+                        : "corals and algae take " + gas(-fromTank) + " away."));
         if (study.changed() != null
                 && Math.abs(study.changed().alkalinity() - study.planned().alkalinity()) > 0.2) {
             remarks.add(

@@ -36,9 +36,9 @@ public record Stocking(
 
     /** How it ends for the animals. */
     public enum Verdict {
-        CALM("stays calm"),
-        WATCH("watch it"),
-        HARM("does harm");
+        CALM("calm"),
+        WATCH("watch closely"),
+        HARM("harm");
 
         private final String words;
 
