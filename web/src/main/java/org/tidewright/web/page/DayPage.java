@@ -114,7 +114,7 @@ public record DayPage(
                 "Carbon dioxide of the room",
                 new Measure.Unit("µatm", "", 1, 0, 0),
                 gases(shown.room()),
-                "outdoors " + DayWords.gas(study.outdoors())));
+                "outdoors " + FigureText.number(study.outdoors(), 0)));
         return panels;
     }
 

@@ -34,6 +34,14 @@ public record Entry(
         return new Entry(name, label, text, value, least, most, fault);
     }
 
+    public String leastText() {
+        return plain(least);
+    }
+
+    public String mostText() {
+        return plain(most);
+    }
+
     private static @Nullable Double number(@Nullable String text) {
         if (text == null || text.length() > 20) {
             return null;

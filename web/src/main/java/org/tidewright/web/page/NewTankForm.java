@@ -1,15 +1,26 @@
 package org.tidewright.web.page;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.NewTank.Seed;
 
-/** The form of the new tank's page, and the order it makes. */
+/**
+ * The form of the new tank's page, and the order it makes.
+ *
+ * @param test test dose; null where it begins with a fish
+ */
 public record NewTankForm(
-        Choice seed, Choice begin, Choice test, Entry temperature, Entry fish, Entry mass, NewTankOrder order) {
+        Choice seed,
+        Choice begin,
+        @Nullable Choice test,
+        Entry temperature,
+        Entry fish,
+        Entry mass,
+        NewTankOrder order) {
 
     /** Reads it from a query over what the plan suggests. */
     public static NewTankForm read(Levers.Query query, Plan plan, UnitSystem units) {
@@ -27,7 +38,9 @@ public record NewTankForm(
                 "Begun with",
                 "ammonium",
                 List.of("ammonium", "ammonium chloride", "fish", "a first fish"));
-        Choice test = Choice.read(query, "test", "Test dose, mg/L N", "1", List.of("1", "1", "2", "2"));
+        Choice test = Choice.is(begin, "fish")
+                ? null
+                : Choice.read(query, "test", "Test dose, mg/L N", "1", List.of("1", "1", "2", "2"));
         Entry temperature = Entry.read(
                 query,
                 "temperature_" + degree.suffix(),

@@ -119,7 +119,7 @@ public record NewTankPage(
                         NewTankWords.free(stocking.freeAmmonia().value())),
                 peak(stocking.nitrite(), NewTankWords.amount(stocking.nitrite().value())),
                 stocking.clear() == 0
-                        ? "never unclear"
+                        ? "stays clear"
                         : Double.isFinite(stocking.clear())
                                 ? "day " + FigureText.number(Math.ceil(stocking.clear()), 0)
                                 : "later",
@@ -189,9 +189,12 @@ public record NewTankPage(
 
     private static List<CoursePanel> stockingPanels(
             Stocking once, @Nullable Stocking staged, CourseScale scale, UnitSystem units) {
+        // The two stand too close together for both: the one that matters is drawn.
+        boolean harmful = highest(once.course(), Quantity.FREE_AMMONIA).value() >= Stocking.HARM;
         List<Curve.Bound> limits = List.of(
-                new Curve.Bound("watch", Stocking.WATCH, false, null),
-                new Curve.Bound("harm", Stocking.HARM, false, null));
+                harmful
+                        ? new Curve.Bound("harm", Stocking.HARM, false, null)
+                        : new Curve.Bound("watch", Stocking.WATCH, false, null));
         List<CoursePanel> panels = new ArrayList<>();
         for (Quantity quantity : List.of(Quantity.FREE_AMMONIA, Quantity.NITRITE)) {
             boolean free = quantity == Quantity.FREE_AMMONIA;
