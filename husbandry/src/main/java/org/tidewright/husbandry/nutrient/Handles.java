@@ -1,0 +1,137 @@
+package org.tidewright.husbandry.nutrient;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.FigureText;
+import org.tidewright.plan.model.Algae;
+import org.tidewright.plan.model.Gear;
+import org.tidewright.plan.model.Light;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Sump;
+import org.tidewright.plan.model.WaterChange;
+
+/** What of a plan's nutrients a keeper can change: as much as the plan has. */
+final class Handles {
+    private static final double HUNDREDTH = 0.01;
+    private static final double HOUR = 3600;
+    private static final double GRAM = 1e-3;
+    private static final double SQUARE_CENTIMETRE = 1e-4;
+    private static final double DAY = 86_400;
+
+    /** Sliders go to this many times what the plan does. */
+    private static final double FARTHEST = 3;
+
+    private final Plan plan;
+    private final List<Handle> handles = new ArrayList<>();
+
+    private Handles(Plan plan) {
+        this.plan = plan;
+    }
+
+    static List<Handle> of(Plan plan) {
+        Handles all = new Handles(plan);
+        if (!plan.feeding().isEmpty()) {
+            all.share("feed", "Feed", "of every meal of the plan");
+        }
+        for (Gear gear : plan.gear()) {
+            if (gear.skims() != null) {
+                all.share(gear.name() + " strength", capital(gear.name()), "of what it takes out");
+            }
+        }
+        if (plan.refugium() != null) {
+            all.algae(plan.refugium().name(), plan.refugium().algae());
+        }
+        if (plan.sump() != null) {
+            for (Sump.Section section : plan.sump().sections()) {
+                all.algae(section.name(), section.algae());
+            }
+        }
+        for (Gear gear : plan.gear()) {
+            if (gear.media() != null) {
+                all.amount(
+                        gear.name() + " mass",
+                        "Medium of the " + gear.name(),
+                        "",
+                        "g",
+                        GRAM,
+                        gear.media().mass().in("kg") / GRAM,
+                        "g");
+            }
+        }
+        if (!plan.waterChanges().isEmpty()) {
+            all.share("water changes", "Water changes", "of " + told(plan.waterChanges()));
+        }
+        return List.copyOf(all.handles);
+    }
+
+    private void algae(String place, @Nullable Algae algae) {
+        if (algae == null) {
+            return;
+        }
+        for (Light light : plan.lights()) {
+            if (light.over().equals(place)) {
+                double hours = light.daily().in("s") / HOUR;
+                handles.add(new Handle(
+                        key(light.name() + " hours", "h"),
+                        light.name() + " hours",
+                        capital(light.name()),
+                        "a day",
+                        "h",
+                        HOUR,
+                        0,
+                        24,
+                        0.5,
+                        hours));
+            }
+        }
+        amount(
+                place + " lit area",
+                "Lit area in the " + place,
+                "",
+                "cm²",
+                SQUARE_CENTIMETRE,
+                algae.litArea().in("m^2") / SQUARE_CENTIMETRE,
+                "cm2");
+    }
+
+    private void share(String lever, String words, String about) {
+        handles.add(new Handle(key(lever, "percent"), lever, words, about, "%", HUNDREDTH, 0, 200, 5, 100));
+    }
+
+    private void amount(
+            String lever, String words, String about, String symbol, double perUnit, double planned, String suffix) {
+        // A shown amount such as 199.99999999999997 g is what the plan wrote as 200 g.
+        double shown = Math.rint(planned * 1e6) / 1e6;
+        double step = Math.pow(10, Math.floor(Math.log10(Math.max(shown, 1e-3) / 5)));
+        handles.add(new Handle(
+                key(lever, suffix),
+                lever,
+                words,
+                about,
+                symbol,
+                perUnit,
+                0,
+                Math.ceil(FARTHEST * shown / step) * step,
+                step,
+                shown));
+    }
+
+    private static String told(List<WaterChange> changes) {
+        if (changes.size() > 1) {
+            return "every change of the plan";
+        }
+        WaterChange change = changes.get(0);
+        return FigureText.number(change.volume().in("m^3") * 1000, 0) + " L every "
+                + FigureText.number(change.every().in("s") / DAY, 0) + " days";
+    }
+
+    private static String key(String lever, String suffix) {
+        return lever.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{Nd}]+", "_") + "_" + suffix;
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+}
