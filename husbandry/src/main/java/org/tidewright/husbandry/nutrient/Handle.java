@@ -1,5 +1,7 @@
 package org.tidewright.husbandry.nutrient;
 
+import org.tidewright.husbandry.advice.Sentence;
+
 /**
  * Something the page lets a keeper move, in the unit it is shown in.
  *
@@ -18,7 +20,7 @@ public record Handle(
         String key,
         String lever,
         String words,
-        String about,
+        Sentence about,
         String symbol,
         double perUnit,
         double least,
@@ -26,8 +28,8 @@ public record Handle(
         double step,
         double planned) {
 
-    /** Whether a value moves it away from the plan by more than the slider's rounding. */
+    /** Whether a value moves it away from the plan by more than a field rounds. */
     public boolean isMoved(double value) {
-        return Math.abs(value - planned) > 1e-9 * Math.max(1, Math.abs(planned));
+        return Math.abs(value - planned) > 1e-4 * Math.max(1e-6, Math.abs(planned));
     }
 }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.FigureText;
+import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.plan.model.Algae;
 import org.tidewright.plan.model.Gear;
 import org.tidewright.plan.model.Light;
@@ -13,7 +16,7 @@ import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.model.WaterChange;
 
 /** What of a plan's nutrients a keeper can change: as much as the plan has. */
-final class Handles {
+public final class Handles {
     private static final double HUNDREDTH = 0.01;
     private static final double HOUR = 3600;
     private static final double GRAM = 1e-3;
@@ -23,6 +26,9 @@ final class Handles {
     /** Sliders go to this many times what the plan does. */
     private static final double FARTHEST = 3;
 
+    /** And in steps of this part of it, so that the plan's own value is one of them. */
+    private static final double STEPS = 10;
+
     private final Plan plan;
     private final List<Handle> handles = new ArrayList<>();
 
@@ -30,14 +36,15 @@ final class Handles {
         this.plan = plan;
     }
 
-    static List<Handle> of(Plan plan) {
+    /** All of them, food first. */
+    public static List<Handle> of(Plan plan) {
         Handles all = new Handles(plan);
         if (!plan.feeding().isEmpty()) {
-            all.share("feed", "Feed", "of every meal of the plan");
+            all.share("feed", "Feed", Sentence.of("of every meal of the plan"));
         }
         for (Gear gear : plan.gear()) {
             if (gear.skims() != null) {
-                all.share(gear.name() + " strength", capital(gear.name()), "of what it takes out");
+                all.share(gear.name() + " strength", capital(gear.name()), Sentence.of("of what it takes out"));
             }
         }
         if (plan.refugium() != null) {
@@ -53,7 +60,6 @@ final class Handles {
                 all.amount(
                         gear.name() + " mass",
                         "Medium of the " + gear.name(),
-                        "",
                         "g",
                         GRAM,
                         gear.media().mass().in("kg") / GRAM,
@@ -61,7 +67,7 @@ final class Handles {
             }
         }
         if (!plan.waterChanges().isEmpty()) {
-            all.share("water changes", "Water changes", "of " + told(plan.waterChanges()));
+            all.share("water changes", "Water changes", told(plan.waterChanges()));
         }
         return List.copyOf(all.handles);
     }
@@ -77,54 +83,58 @@ final class Handles {
                         key(light.name() + " hours", "h"),
                         light.name() + " hours",
                         capital(light.name()),
-                        "a day",
+                        Sentence.of("a day"),
                         "h",
                         HOUR,
                         0,
                         24,
-                        0.5,
+                        step(hours),
                         hours));
             }
         }
         amount(
                 place + " lit area",
                 "Lit area in the " + place,
-                "",
                 "cm²",
                 SQUARE_CENTIMETRE,
                 algae.litArea().in("m^2") / SQUARE_CENTIMETRE,
                 "cm2");
     }
 
-    private void share(String lever, String words, String about) {
+    private void share(String lever, String words, Sentence about) {
         handles.add(new Handle(key(lever, "percent"), lever, words, about, "%", HUNDREDTH, 0, 200, 5, 100));
     }
 
-    private void amount(
-            String lever, String words, String about, String symbol, double perUnit, double planned, String suffix) {
+    private void amount(String lever, String words, String symbol, double perUnit, double planned, String suffix) {
         // A shown amount such as 199.99999999999997 g is what the plan wrote as 200 g.
         double shown = Math.rint(planned * 1e6) / 1e6;
-        double step = Math.pow(10, Math.floor(Math.log10(Math.max(shown, 1e-3) / 5)));
         handles.add(new Handle(
                 key(lever, suffix),
                 lever,
                 words,
-                about,
+                Sentence.of(""),
                 symbol,
                 perUnit,
                 0,
-                Math.ceil(FARTHEST * shown / step) * step,
-                step,
+                FARTHEST * shown,
+                shown / STEPS,
                 shown));
     }
 
-    private static String told(List<WaterChange> changes) {
+    /** Half hours, or finer where the plan is. */
+    private static double step(double hours) {
+        return 2 * hours == Math.rint(2 * hours) ? 0.5 : 1 / 60.0;
+    }
+
+    private static Sentence told(List<WaterChange> changes) {
         if (changes.size() > 1) {
-            return "every change of the plan";
+            return Sentence.of("of every change of the plan");
         }
         WaterChange change = changes.get(0);
-        return FigureText.number(change.volume().in("m^3") * 1000, 0) + " L every "
-                + FigureText.number(change.every().in("s") / DAY, 0) + " days";
+        return Sentence.of(
+                "of ",
+                Figure.exact(Measure.VOLUME, change.volume().in("m^3")),
+                " every " + FigureText.number(change.every().in("s") / DAY, 0) + " days");
     }
 
     private static String key(String lever, String suffix) {

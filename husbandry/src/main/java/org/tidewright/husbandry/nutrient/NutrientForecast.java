@@ -49,8 +49,7 @@ public final class NutrientForecast {
         return new NutrientForecast(plan);
     }
 
-    /** What can be moved. */
-    public List<Handle> handles() {
+    List<Handle> handles() {
         return handles;
     }
 
@@ -103,6 +102,7 @@ public final class NutrientForecast {
                 curves,
                 Unknowns.of(forecast.twin().network().parameters()),
                 words.cautions(),
+                words.keys(),
                 sources.all());
     }
 

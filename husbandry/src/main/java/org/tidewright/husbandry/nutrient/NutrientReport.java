@@ -1,10 +1,12 @@
 package org.tidewright.husbandry.nutrient;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.twin.contract.Basis;
+import org.tidewright.twin.forecast.Quantity;
 
 /**
  * All that is told of a system's nutrients over twelve weeks.
@@ -24,7 +26,21 @@ public record NutrientReport(
         List<NutrientCurve> curves,
         List<Unknown> unknowns,
         List<String> cautions,
+        Keys keys,
         List<Source> sources) {
+
+    /**
+     * Letters of the sources that numbers rest on.
+     *
+     * @param course what the twin computed
+     * @param food what is in the food
+     * @param bands where keepers hold each nutrient
+     */
+    public record Keys(String course, String food, Map<Quantity, String> bands) {
+        public String band(Quantity quantity) {
+            return bands.getOrDefault(quantity, "");
+        }
+    }
 
     /**
      * Where a handle stands.

@@ -1,8 +1,10 @@
 package org.tidewright.husbandry.nutrient;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.FigureText;
@@ -29,13 +31,14 @@ final class NutrientWords {
     private static final double CLEARLY = 0.02;
 
     private final List<NutrientReport.Position> moved;
+    private final boolean isFed;
     private final boolean hasMedium;
     private final NutrientCurve nitrate;
     private final NutrientCurve phosphate;
     private final @Nullable String brokenOff;
     private final String course;
-    private final String nitrateBand;
-    private final String phosphateBand;
+    private final String food;
+    private final Map<Quantity, String> bands = new EnumMap<>(Quantity.class);
 
     NutrientWords(
             List<NutrientReport.Position> positions,
@@ -43,6 +46,8 @@ final class NutrientWords {
             @Nullable String brokenOff,
             Sources sources) {
         moved = positions.stream().filter(NutrientReport.Position::isMoved).toList();
+        isFed = positions.stream()
+                .anyMatch(position -> position.handle().lever().equals("feed"));
         hasMedium = positions.stream()
                 .anyMatch(position -> position.handle().symbol().equals("g"));
         nitrate = curve(curves, Quantity.NITRATE);
@@ -52,8 +57,8 @@ final class NutrientWords {
                 "Courses and flows over twelve weeks",
                 Basis.COMPUTED,
                 "by the twin of your plan, from the water it states, at the usual values of what is not known exactly");
-        nitrateBand = band(nitrate, "Nitrate", sources);
-        phosphateBand = band(phosphate, "Phosphate", sources);
+        food = sources.key("Nitrogen and phosphorus of the food", Basis.FROM_MEMORY, "product labels and food tables");
+        curves.forEach(curve -> bands.put(curve.quantity(), band(curve, sources)));
         sources.key(
                 "Phosphate should fall by no more than 20 % in a week",
                 Basis.COMMON_PRACTICE, "corals lose tissue when it is stripped fast");
@@ -70,15 +75,23 @@ final class NutrientWords {
                 .orElseThrow();
     }
 
-    private static String band(NutrientCurve curve, String name, Sources sources) {
+    private static String band(NutrientCurve curve, Sources sources) {
         TargetBand band = curve.band();
         String ends = (band.low() > 0 ? plain(band.low()) + " to " : "up to ") + plain(band.high()) + " mg/L";
-        return sources.key(name + " " + ends, Basis.COMMON_PRACTICE, "where keepers hold it for " + band.whose());
+        String name = curve.quantity().words();
+        return sources.key(
+                name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " " + ends,
+                Basis.COMMON_PRACTICE,
+                "where keepers hold it for " + band.whose());
     }
 
     private static String plain(double value) {
         String told = FigureText.number(value, 2);
         return told.replaceAll("\\.?0+$", "");
+    }
+
+    NutrientReport.Keys keys() {
+        return new NutrientReport.Keys(course, food, bands);
     }
 
     Sentence lead() {
@@ -94,11 +107,13 @@ final class NutrientWords {
     private Sentence asItIs() {
         double high = Math.max(over(nitrate), over(phosphate));
         double low = Math.max(under(nitrate), under(phosphate));
-        String act = high > 0 && low > 0
-                ? "Change one thing at a time, and slowly"
-                : high > 0
-                        ? "Feed less or take out more"
-                        : low > 0 ? "Feed a little more or take out less" : "Leave the feed as it is";
+        String act = !isFed
+                ? "Write into the plan what is fed"
+                : high > 0 && low > 0
+                        ? "Change one thing at a time, and slowly"
+                        : high > 0
+                                ? "Feed less or take out more"
+                                : low > 0 ? "Feed a little more or take out less" : "Leave the feed as it is";
         return Sentence.of(
                 act + ": nitrate ", going(nitrate), " and phosphate ", going(phosphate), " in twelve weeks.");
     }
@@ -174,14 +189,15 @@ final class NutrientWords {
     private Sentence bands() {
         return Sentence.of(
                 "Keepers of " + nitrate.band().whose() + " hold nitrate ",
-                ends(nitrate, nitrateBand),
+                ends(nitrate),
                 " and phosphate ",
-                ends(phosphate, phosphateBand),
+                ends(phosphate),
                 ".");
     }
 
-    private static Sentence ends(NutrientCurve curve, String source) {
-        Sentence.Part high = Sentence.figure(figure(curve, curve.band().high()), source);
+    private Sentence ends(NutrientCurve curve) {
+        Sentence.Part high =
+                Sentence.figure(figure(curve, curve.band().high()), bands.getOrDefault(curve.quantity(), ""));
         return curve.band().low() > 0
                 ? Sentence.of("between " + plain(curve.band().low()) + " and ", high)
                 : Sentence.of("under ", high);

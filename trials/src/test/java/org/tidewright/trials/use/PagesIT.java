@@ -19,12 +19,16 @@ class PagesIT {
         "/water-desk?temperature=25&salinity=35&ph=8.2&units=us",
         "/systems/harbour-room/build",
         "/systems/harbour-room/build?show=blocked",
+        "/systems/harbour-room/feed-and-export",
+        "/systems/harbour-room/feed-and-export?feed_percent=60&show=phosphorus",
         "/systems/harbour-room/rehearse",
         "/systems/harbour-room/rehearse?hole=blocked&outdoor_c=35",
         "/systems/harbour-room/plan",
         "/systems/fifty-five-gallon/build",
+        "/systems/fifty-five-gallon/feed-and-export",
         "/systems/fifty-five-gallon/rehearse",
         "/systems/window-nano/build",
+        "/systems/window-nano/feed-and-export",
         "/systems/window-nano/rehearse"
     };
 

@@ -19,7 +19,7 @@ import org.tidewright.web.desk.SystemEntry;
  * @param assets address under which this build's files are served
  */
 public record Reader(@Nullable UnitSystem chosen, String path, String query, String assets) {
-    private static final List<String> PAGES = List.of("Build", "Rehearse", "Plan");
+    private static final List<String> PAGES = List.of("Build", "Feed and export", "Rehearse", "Plan");
     private static final String WATER_DESK = "/water-desk";
 
     /** The units to tell a system in. */
@@ -53,14 +53,15 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
                 .toList();
         List<Chrome.Link> links = new ArrayList<>();
         if (here == null) {
-            links.add(new Chrome.Link("Systems", "/", page.equals("home")));
+            links.add(new Chrome.Link("Systems", "Systems", "/", page.equals("home")));
         } else {
             for (String name : PAGES) {
-                String key = name.toLowerCase(Locale.ROOT);
-                links.add(new Chrome.Link(name, href(here) + "/" + key, key.equals(page)));
+                String key = key(name);
+                String shortName = name.split(" ", 2)[0];
+                links.add(new Chrome.Link(name, shortName, href(here) + "/" + key, key.equals(page)));
             }
         }
-        links.add(new Chrome.Link("Water desk", WATER_DESK, page.equals("water-desk")));
+        links.add(new Chrome.Link("Water desk", "Water desk", WATER_DESK, page.equals("water-desk")));
         return new Chrome(
                 title,
                 page,
@@ -75,7 +76,12 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
     }
 
     private static String pageOr(String page) {
-        return page.equals("rehearse") || page.equals("plan") ? page : "build";
+        return PAGES.stream().map(Reader::key).anyMatch(page::equals) ? page : "build";
+    }
+
+    /** {@code feed-and-export}, as it stands in addresses. */
+    private static String key(String name) {
+        return name.toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
     private String in(String units) {

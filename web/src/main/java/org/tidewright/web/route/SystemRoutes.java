@@ -4,11 +4,13 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import org.tidewright.husbandry.nutrient.Handles;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
 import org.tidewright.web.page.Levers;
+import org.tidewright.web.page.NutrientForm;
 import org.tidewright.web.page.Pages;
 import org.tidewright.web.page.Reader;
 import org.tidewright.web.page.WaterDeskPage;
@@ -32,6 +34,7 @@ public final class SystemRoutes {
         routes.get("/systems/{id}", this::toBuild);
         routes.get("/systems/{id}/build", this::build);
         routes.get("/systems/{id}/rehearse", this::rehearse);
+        routes.get("/systems/{id}/feed-and-export", this::nutrients);
     }
 
     static SystemView system(Desk desk, Context ctx) {
@@ -56,6 +59,13 @@ public final class SystemRoutes {
     private void build(Context ctx) {
         String show = ctx.queryParam("show");
         Answers.html(ctx, pages.build(system(desk, ctx), show == null ? "running" : show, Readers.of(ctx, assets)));
+    }
+
+    private void nutrients(Context ctx) {
+        SystemView view = system(desk, ctx);
+        Reader reader = Readers.of(ctx, assets);
+        NutrientForm form = NutrientForm.read(ctx::queryParam, Handles.of(view.plan()), reader.units(view.entry()));
+        Answers.html(ctx, pages.nutrients(view, form, reader));
     }
 
     private void rehearse(Context ctx) {
