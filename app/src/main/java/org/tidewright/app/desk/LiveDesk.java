@@ -1,6 +1,7 @@
 package org.tidewright.app.desk;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.husbandry.advice.Report;
@@ -8,6 +9,8 @@ import org.tidewright.husbandry.check.PlanChecks;
 import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
+import org.tidewright.husbandry.nutrient.NutrientForecast;
+import org.tidewright.husbandry.nutrient.NutrientReport;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
@@ -34,6 +37,10 @@ public final class LiveDesk implements Desk {
     private final Memory<Plan, Report> reports = new Memory<>(40);
     private final Memory<Rehearsed, OutageReport> outages = new Memory<>(20);
     private final Memory<Rehearsed, WaterReport> waters = new Memory<>(40);
+    /** Each holds a settled twin, about a megabyte, so few are kept. */
+    private final Memory<Plan, NutrientForecast> nutrients = new Memory<>(6);
+
+    private final Memory<Moved, NutrientReport> nutrientReports = new Memory<>(40);
     private final Memory<Plan, WaterMovement> runnings = new Memory<>(40);
 
     private final Memory<Begun, NewTankStudy> newTanks = new Memory<>(8);
@@ -53,6 +60,9 @@ public final class LiveDesk implements Desk {
                             + order.backupUsed());
         }
     }
+
+    /** What a report of nutrients depends on. */
+    private record Moved(Plan plan, Map<String, Double> values) {}
 
     public LiveDesk(PlanFolder plans) {
         this.plans = plans;
@@ -102,6 +112,13 @@ public final class LiveDesk implements Desk {
     @Override
     public WaterReport waterAfter(Plan plan, OutageOrder order) {
         return waters.get(Rehearsed.of(plan, order), key -> OutageRehearsal.water(plan, order));
+    }
+
+    @Override
+    public NutrientReport nutrients(Plan plan, Map<String, Double> moved) {
+        return nutrientReports.get(
+                new Moved(plan, Map.copyOf(moved)),
+                key -> nutrients.get(plan, NutrientForecast::of).report(key.values()));
     }
 
     @Override

@@ -18,6 +18,10 @@ public enum Measure {
     TEMPERATURE_DIFFERENCE(new Unit("K", "k", 1, 0, 1), new Unit("°F", "f", 1.8, 0, 1)),
     /** kg/m³ of a dissolved gas, told in mg/L everywhere. */
     CONCENTRATION(new Unit("mg/L", "mg_per_l", 1000, 0, 1), new Unit("mg/L", "mg_per_l", 1000, 0, 1)),
+    /** kg/m³ of what is dissolved in traces, told in mg/L everywhere. */
+    TRACE(new Unit("mg/L", "mg_per_l", 1000, 0, 3), new Unit("mg/L", "mg_per_l", 1000, 0, 3)),
+    /** kg/s of an element that comes or goes, told in g a day everywhere. */
+    TURNOVER(new Unit("g/d", "g_per_d", 8.64e7, 0, 4), new Unit("g/d", "g_per_d", 8.64e7, 0, 4)),
     /** s, told in seconds, minutes, hours or days by its size. */
     DURATION(new Unit("s", "s", 1, 0, 0), new Unit("s", "s", 1, 0, 0)),
     /** kg. */

@@ -19,6 +19,8 @@ class PagesIT {
         "/water-desk?temperature=25&salinity=35&ph=8.2&units=us",
         "/systems/harbour-room/build",
         "/systems/harbour-room/build?show=blocked",
+        "/systems/harbour-room/feed-and-export",
+        "/systems/harbour-room/feed-and-export?feed_percent=60&show=phosphorus",
         "/systems/harbour-room/rehearse",
         "/systems/harbour-room/rehearse?hole=blocked&outdoor_c=35",
         "/systems/harbour-room/new-tank",
@@ -27,12 +29,14 @@ class PagesIT {
         "/systems/harbour-room/day?window=evening&lime=none",
         "/systems/harbour-room/plan",
         "/systems/fifty-five-gallon/build",
+        "/systems/fifty-five-gallon/feed-and-export",
         "/systems/fifty-five-gallon/rehearse",
         "/systems/fifty-five-gallon/new-tank",
         "/systems/fifty-five-gallon/day?lime=none",
         "/systems/window-nano/build",
         "/systems/window-nano/new-tank?seed=none",
         "/systems/window-nano/day?lime=night",
+        "/systems/window-nano/feed-and-export",
         "/systems/window-nano/rehearse"
     };
 

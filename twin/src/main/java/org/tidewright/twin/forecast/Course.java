@@ -13,7 +13,7 @@ import org.tidewright.twin.run.Occurrence;
  * @param time of the samples, since the first midnight
  * @param values of each quantity, in its unit
  * @param events what happened on the way
- * @param account what moved every stock over the whole of it
+ * @param account what moved every stock over the whole of it, or over its end where that was asked for
  * @param brokenOff why it ends before its time, where the system comes to a state no law of the twin holds for; else null
  */
 public record Course(

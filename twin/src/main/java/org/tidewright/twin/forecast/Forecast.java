@@ -61,21 +61,35 @@ public final class Forecast {
      * @param changes in any order; where two move the same lever, the later in time holds
      */
     public Course course(double days, int samples, Set<Quantity> quantities, List<Change> changes) {
-        return run(days, samples, quantities, changes, true);
+        return run(days, samples, quantities, changes, days);
+    }
+
+    /**
+     * The same with an account of its end alone: what a day brings and takes once the changes have worked through.
+     *
+     * @param accountedDays of the end; more than 0 and at most all of it
+     */
+    public Course course(
+            double days, int samples, Set<Quantity> quantities, List<Change> changes, double accountedDays) {
+        if (!(accountedDays > 0 && accountedDays <= days)) {
+            throw new IllegalArgumentException("an account of " + accountedDays
+                    + " days cannot be kept; it needs more than 0 and at most the " + days + " days of the forecast");
+        }
+        return run(days, samples, quantities, changes, accountedDays);
     }
 
     /** The same with an account of nothing, which is quicker. */
     Course courseAlone(double days, int samples, Set<Quantity> quantities, List<Change> changes) {
-        return run(days, samples, quantities, changes, false);
+        return run(days, samples, quantities, changes, 0);
     }
 
-    private Course run(double days, int samples, Set<Quantity> quantities, List<Change> changes, boolean accounted) {
+    private Course run(double days, int samples, Set<Quantity> quantities, List<Change> changes, double accountedDays) {
         if (!(days > 0 && days <= 3660) || samples < 2) {
             throw new IllegalArgumentException("a forecast of " + days + " days in " + samples
                     + " samples cannot be made; it needs more than 0 and at most 3660 days and 2 samples or more");
         }
         Run run = new Run(twin.network(), parameters, start.copy(), Accuracy.OF_A_YEAR);
-        if (accounted) {
+        if (accountedDays > 0) {
             run.keepAccount();
         }
         order(run, changes);
@@ -89,15 +103,27 @@ public final class Forecast {
         int[] taken = new int[1];
         String brokenOff = null;
         try {
-            run.until(days * DAY, times, (sample, now) -> {
-                write(values, sample, now);
-                taken[0] = sample + 1;
+            double begins = (days - accountedDays) * DAY;
+            int before = 0;
+            if (accountedDays > 0 && begins > 0) {
+                before = (int)
+                        Arrays.stream(times).filter(time -> time <= begins).count();
+                run.until(begins, Arrays.copyOf(times, before), (sample, now) -> {
+                    write(values, sample, now);
+                    taken[0] = sample + 1;
+                });
+                run.keepAccount();
+            }
+            int already = before;
+            run.until(days * DAY, Arrays.copyOfRange(times, already, samples), (sample, now) -> {
+                write(values, already + sample, now);
+                taken[0] = already + sample + 1;
             });
         } catch (BeyondTheModel beyond) {
             brokenOff = beyond.getMessage();
             values.replaceAll((quantity, all) -> Arrays.copyOf(all, taken[0]));
         }
-        if (!accounted) {
+        if (accountedDays == 0) {
             run.keepAccount();
         }
         return new Course(Arrays.copyOf(times, taken[0]), values, List.copyOf(run.log()), run.account(), brokenOff);

@@ -35,6 +35,25 @@ class ForecastTest {
     }
 
     @Test
+    void anAccountOfTheLastDayHoldsTheMealsOfOneDay() {
+        Course all = forecast.course(3, 25, ALL);
+        Course end = forecast.course(3, 25, ALL, List.of(), 1);
+        assertThat(end.account().from()).isEqualTo(2 * DAY);
+        assertThat(end.account().to()).isEqualTo(3 * DAY);
+        // Pellets are fed alike on each of the three days.
+        assertThat(fed(end, "pellets")).isCloseTo(fed(all, "pellets") / 3, within(1e-12));
+        assertThat(end.time()).isEqualTo(all.time());
+        assertThat(end.last(Quantity.NITRATE)).isCloseTo(all.last(Quantity.NITRATE), within(1e-3));
+    }
+
+    private static double fed(Course course, String food) {
+        return course.account().streams(Balance.NITROGEN).stream()
+                .filter(stream -> stream.cause().equals(food))
+                .mapToDouble(Account.Stream::amount)
+                .sum();
+    }
+
+    @Test
     void moreFeedMakesMoreNitrateAndPhosphate() {
         Course asRun = forecast.course(60, 2, ALL);
         Course changed = forecast.course(60, 2, ALL, List.of(Change.to(lever("feed"), 1.5)));

@@ -72,7 +72,7 @@ public record ValueAxis(double low, double high, List<Double> ticks, int decimal
     }
 
     /** A round step that gives about three or four ticks. */
-    private static double step(double span) {
+    static double step(double span) {
         double rough = span / 5;
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
         for (double times : new double[] {1, 2, 5, 10}) {

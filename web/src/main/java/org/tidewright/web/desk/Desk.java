@@ -1,11 +1,13 @@
 package org.tidewright.web.desk;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
+import org.tidewright.husbandry.nutrient.NutrientReport;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.model.Plan;
@@ -32,6 +34,13 @@ public interface Desk {
 
     /** The water part of a rehearsal alone; for the build page, so it should answer at once. */
     WaterReport waterAfter(Plan plan, OutageOrder order);
+
+    /**
+     * A plan's nutrients over twelve weeks.
+     *
+     * @param moved what is moved, by key of its {@link org.tidewright.husbandry.nutrient.Handle}, in its shown unit
+     */
+    NutrientReport nutrients(Plan plan, Map<String, Double> moved);
 
     /** Levels and flows while all runs: a movement of a single sample. */
     WaterMovement running(Plan plan);

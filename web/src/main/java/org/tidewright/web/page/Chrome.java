@@ -25,8 +25,12 @@ public record Chrome(
     /** A system in the picker. */
     public record Pick(String name, String about, String href, boolean current) {}
 
-    /** A page in the index. */
-    public record Link(String name, String href, boolean current) {}
+    /**
+     * A page in the index.
+     *
+     * @param shortName where there is little room
+     */
+    public record Link(String name, String shortName, String href, boolean current) {}
 
     public String asset(String name) {
         return assets + name;

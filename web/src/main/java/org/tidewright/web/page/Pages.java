@@ -59,6 +59,13 @@ public final class Pages {
         return html("day", chrome, DayPage.of(desk, view, form, reader));
     }
 
+    /** Where nitrogen and phosphorus come from and go. */
+    public String nutrients(SystemView view, NutrientForm form, Reader reader) {
+        Chrome chrome = reader.around(
+                "Feed and export: " + view.entry().name(), "feed-and-export", 12, desk.systems(), view.entry());
+        return html("feed-and-export", chrome, NutrientPage.of(desk, view, form, reader.units(view.entry())));
+    }
+
     /**
      * The editor with the plan as it is kept.
      *

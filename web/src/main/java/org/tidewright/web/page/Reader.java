@@ -19,7 +19,8 @@ import org.tidewright.web.desk.SystemEntry;
  * @param assets address under which this build's files are served
  */
 public record Reader(@Nullable UnitSystem chosen, String path, String query, String assets) {
-    private static final List<String> PAGES = List.of("Build", "New tank", "Day", "Rehearse", "Plan");
+    private static final List<String> PAGES =
+            List.of("Build", "New tank", "Day", "Feed and export", "Rehearse", "Plan");
     private static final String WATER_DESK = "/water-desk";
 
     /** The units to tell a system in. */
@@ -53,14 +54,15 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
                 .toList();
         List<Chrome.Link> links = new ArrayList<>();
         if (here == null) {
-            links.add(new Chrome.Link("Systems", "/", page.equals("home")));
+            links.add(new Chrome.Link("Systems", "Systems", "/", page.equals("home")));
         } else {
             for (String name : PAGES) {
                 String key = key(name);
-                links.add(new Chrome.Link(name, href(here) + "/" + key, key.equals(page)));
+                String shortName = name.split(" and ", 2)[0];
+                links.add(new Chrome.Link(name, shortName, href(here) + "/" + key, key.equals(page)));
             }
         }
-        links.add(new Chrome.Link("Water desk", WATER_DESK, page.equals("water-desk")));
+        links.add(new Chrome.Link("Water desk", "Water desk", WATER_DESK, page.equals("water-desk")));
         return new Chrome(
                 title,
                 page,
@@ -78,9 +80,9 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
         return PAGES.stream().map(Reader::key).anyMatch(page::equals) ? page : "build";
     }
 
-    /** How a page's address ends. */
-    private static String key(String page) {
-        return page.toLowerCase(Locale.ROOT).replace(' ', '-');
+    /** {@code feed-and-export}, as it stands in addresses. */
+    private static String key(String name) {
+        return name.toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
     private String in(String units) {

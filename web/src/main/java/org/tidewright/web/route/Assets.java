@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The style sheets, scripts and pictures of this build. Their address holds a hash over all of them, so a browser may keep
@@ -30,7 +31,14 @@ public final class Assets {
             "editor.js",
             "study.js",
             "water-desk.js",
+            "feed-and-export.js",
             "mark.svg");
+
+    /** Scripts of other people, as their jars hold them; the pages' scripts import them by these names. */
+    private static final Map<String, String> LIBRARIES = Map.of(
+            "internmap.js", "internmap/1.0.1/dist/internmap.min.js",
+            "d3-array.js", "d3-array/2.12.1/dist/d3-array.min.js",
+            "d3-sankey.js", "d3-sankey/0.12.3/dist/d3-sankey.min.js");
 
     private final Map<String, byte[]> files;
     private final String hash;
@@ -44,19 +52,22 @@ public final class Assets {
     public static Assets load() {
         Map<String, byte[]> files = new LinkedHashMap<>();
         MessageDigest digest = sha256();
-        for (String name : NAMES) {
-            try (InputStream in = Assets.class.getResourceAsStream("/org/tidewright/web/asset/" + name)) {
-                if (in == null) {
-                    throw new IllegalStateException("the file " + name + " is missing from this build");
-                }
-                byte[] bytes = in.readAllBytes();
-                files.put(name, bytes);
-                digest.update(bytes);
-            } catch (IOException unreadable) {
-                throw new UncheckedIOException(unreadable);
-            }
-        }
+        NAMES.forEach(name -> files.put(name, read("/org/tidewright/web/asset/" + name)));
+        new TreeMap<>(LIBRARIES)
+                .forEach((name, place) -> files.put(name, read("/META-INF/resources/webjars/" + place)));
+        files.values().forEach(digest::update);
         return new Assets(files, HexFormat.of().formatHex(digest.digest(), 0, 8));
+    }
+
+    private static byte[] read(String resource) {
+        try (InputStream in = Assets.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("the file " + resource + " is missing from this build");
+            }
+            return in.readAllBytes();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     private static MessageDigest sha256() {

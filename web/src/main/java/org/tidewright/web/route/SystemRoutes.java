@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import org.tidewright.husbandry.nutrient.Handles;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.web.desk.Desk;
@@ -11,6 +12,7 @@ import org.tidewright.web.desk.SystemView;
 import org.tidewright.web.page.DayForm;
 import org.tidewright.web.page.Levers;
 import org.tidewright.web.page.NewTankForm;
+import org.tidewright.web.page.NutrientForm;
 import org.tidewright.web.page.Pages;
 import org.tidewright.web.page.Reader;
 import org.tidewright.web.page.WaterDeskPage;
@@ -36,6 +38,7 @@ public final class SystemRoutes {
         routes.get("/systems/{id}/rehearse", this::rehearse);
         routes.get("/systems/{id}/new-tank", this::newTank);
         routes.get("/systems/{id}/day", this::day);
+        routes.get("/systems/{id}/feed-and-export", this::nutrients);
     }
 
     static SystemView system(Desk desk, Context ctx) {
@@ -60,6 +63,13 @@ public final class SystemRoutes {
     private void build(Context ctx) {
         String show = ctx.queryParam("show");
         Answers.html(ctx, pages.build(system(desk, ctx), show == null ? "running" : show, Readers.of(ctx, assets)));
+    }
+
+    private void nutrients(Context ctx) {
+        SystemView view = system(desk, ctx);
+        Reader reader = Readers.of(ctx, assets);
+        NutrientForm form = NutrientForm.read(ctx::queryParam, Handles.of(view.plan()), reader.units(view.entry()));
+        Answers.html(ctx, pages.nutrients(view, form, reader));
     }
 
     private void rehearse(Context ctx) {

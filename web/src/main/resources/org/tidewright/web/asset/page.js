@@ -1,11 +1,20 @@
 // Starts what a page needs, and closes the system picker when one looks elsewhere.
 import { start as build } from './build.js';
 import { start as editor } from './editor.js';
+import { start as nutrients } from './feed-and-export.js';
 import { start as rehearse } from './rehearse.js';
 import { start as study } from './study.js';
 import { start as waterDesk } from './water-desk.js';
 
-const pages = { build, rehearse, plan: editor, 'water-desk': waterDesk, 'new-tank': study, day: study };
+const pages = {
+  build,
+  'new-tank': study,
+  day: study,
+  'feed-and-export': nutrients,
+  rehearse,
+  plan: editor,
+  'water-desk': waterDesk,
+};
 
 /** Takes over the middle of a page the server answered with, and keeps focus where it was. */
 function replaced(page) {

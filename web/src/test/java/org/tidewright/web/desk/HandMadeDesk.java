@@ -22,6 +22,8 @@ import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.limit.Limit;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
+import org.tidewright.husbandry.nutrient.NutrientForecast;
+import org.tidewright.husbandry.nutrient.NutrientReport;
 import org.tidewright.husbandry.rehearsal.Crossing;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.Trace;
@@ -44,6 +46,8 @@ public class HandMadeDesk implements Desk {
     private record Kept(int revision, String text) {}
 
     private record Cut(Plan plan, boolean airHolesClear) {}
+
+    private static final Map<Plan, NutrientForecast> NUTRIENTS = new ConcurrentHashMap<>();
 
     private final Map<String, Kept> systems = new LinkedHashMap<>();
     private final Map<Cut, WaterMovement> cuts = new ConcurrentHashMap<>();
@@ -94,6 +98,12 @@ public class HandMadeDesk implements Desk {
     @Override
     public OutageOrder usualOrder(Plan plan) {
         return new OutageOrder(24, Outdoors.constant(5), true, false);
+    }
+
+    /** Not invented: only the twin knows flows whose sums close. */
+    @Override
+    public NutrientReport nutrients(Plan plan, Map<String, Double> moved) {
+        return NUTRIENTS.computeIfAbsent(plan, NutrientForecast::of).report(moved);
     }
 
     @Override

@@ -1,0 +1,142 @@
+package org.tidewright.husbandry.nutrient;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.plan.model.Feeding;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.WaterChange;
+import org.tidewright.plan.quantity.Amount;
+import org.tidewright.twin.forecast.Change;
+import org.tidewright.twin.forecast.Course;
+import org.tidewright.twin.forecast.Forecast;
+import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.system.Lever;
+
+/** The twin of a plan settled, with its course as it is run: what every question about its nutrients begins from. */
+public final class NutrientForecast {
+    /** How far it looks ahead. */
+    public static final double DAYS = 84;
+
+    private static final int SAMPLES_A_DAY = 8;
+    private static final double DAY = 86_400;
+    private static final double WEEK = 7;
+    private static final double LONGEST_AVERAGE = 4 * WEEK;
+    private static final Set<Quantity> NUTRIENTS = EnumSet.of(Quantity.NITRATE, Quantity.PHOSPHATE, Quantity.AMMONIA);
+
+    private final Plan plan;
+    private final Forecast forecast;
+    private final List<Handle> handles;
+    private final double averaged;
+    private final Course asRun;
+
+    private NutrientForecast(Plan plan) {
+        this.plan = plan;
+        forecast = Forecast.of(plan);
+        handles = Handles.of(plan);
+        averaged = averagedDays(plan);
+        asRun = course(List.of());
+    }
+
+    /** Settles the twin of a plan and runs its course as it is: a second or two of computing. */
+    public static NutrientForecast of(Plan plan) {
+        return new NutrientForecast(plan);
+    }
+
+    List<Handle> handles() {
+        return handles;
+    }
+
+    /**
+     * What is told with some handles moved; only the changed course is run.
+     *
+     * @param values by key of the handle, in its shown unit; a handle without one stays where the plan has it
+     */
+    public NutrientReport report(Map<String, Double> values) {
+        List<NutrientReport.Position> positions = new ArrayList<>();
+        List<Change> changes = new ArrayList<>();
+        for (Handle handle : handles) {
+            double value = values.getOrDefault(handle.key(), handle.planned());
+            if (!(value >= handle.least() && value <= handle.most())) {
+                throw new IllegalArgumentException(handle.words() + " cannot be " + value + " " + handle.symbol()
+                        + "; it goes from " + handle.least() + " to " + handle.most());
+            }
+            positions.add(new NutrientReport.Position(handle, value));
+            if (handle.isMoved(value)) {
+                Lever lever = forecast.twin().levers().get(handle.lever());
+                changes.add(Change.to(lever, value * handle.perUnit()));
+            }
+        }
+        return report(positions, changes.isEmpty() ? null : course(changes));
+    }
+
+    private Course course(List<Change> changes) {
+        return forecast.course(DAYS, (int) (DAYS * SAMPLES_A_DAY) + 1, NUTRIENTS, changes, averaged);
+    }
+
+    private NutrientReport report(List<NutrientReport.Position> positions, @Nullable Course changed) {
+        List<NutrientCurve> curves = Stream.of(Quantity.NITRATE, Quantity.PHOSPHATE, Quantity.AMMONIA)
+                .map(quantity -> NutrientCurve.of(quantity, TargetBand.of(plan, quantity), asRun, changed))
+                .toList();
+        String brokenOff = changed == null ? asRun.brokenOff() : changed.brokenOff();
+        List<NutrientReport.Flows> flows = new ArrayList<>();
+        if (asRun.brokenOff() == null && brokenOff == null) {
+            for (Element element : Element.values()) {
+                flows.add(new NutrientReport.Flows(
+                        element, picture(element, asRun), changed == null ? null : picture(element, changed)));
+            }
+        }
+        Sources sources = new Sources();
+        NutrientWords words = new NutrientWords(positions, curves, brokenOff, sources);
+        return new NutrientReport(
+                words.lead(),
+                words.doubt(),
+                positions,
+                flows,
+                curves,
+                Unknowns.of(forecast.twin().network().parameters()),
+                words.cautions(),
+                words.keys(),
+                sources.all());
+    }
+
+    private FlowPicture picture(Element element, Course course) {
+        return FlowPicture.of(element, course.account(), forecast.twin().waters());
+    }
+
+    /**
+     * As few weeks as hold every meal, water change and harvest a whole number of times, so that none counts for more than
+     * it is; four at the most.
+     */
+    static double averagedDays(Plan plan) {
+        DoubleStream rhythms = Stream.of(
+                        plan.feeding().stream().map(Feeding::every),
+                        plan.waterChanges().stream().map(WaterChange::every),
+                        Stream.of(
+                                plan.refugium() == null || plan.refugium().algae() == null
+                                        ? null
+                                        : plan.refugium().algae().harvestedEvery()))
+                .flatMap(all -> all)
+                .mapToDouble(NutrientForecast::days);
+        double[] every = rhythms.toArray();
+        double days = WEEK;
+        while (days < LONGEST_AVERAGE && !holdsWhole(days, every)) {
+            days += WEEK;
+        }
+        return days;
+    }
+
+    private static double days(@Nullable Amount every) {
+        return every == null ? 1 : Math.max(1, Math.rint(every.in("s") / DAY));
+    }
+
+    private static boolean holdsWhole(double days, double[] every) {
+        return DoubleStream.of(every).allMatch(each -> days % each == 0);
+    }
+}

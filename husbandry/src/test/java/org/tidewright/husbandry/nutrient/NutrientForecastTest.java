@@ -1,0 +1,220 @@
+package org.tidewright.husbandry.nutrient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.tidewright.husbandry.TestPlans;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.twin.forecast.Forecast;
+import org.tidewright.twin.forecast.Quantity;
+
+/** The first example: 0.65 g of pellets and 2 g of mysids twice a day, half a gram of seaweed every other day. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class NutrientForecastTest {
+    /** kg/s in a gram a day. */
+    private static final double GRAM_A_DAY = 1e-3 / 86_400;
+
+    private final Plan plan = TestPlans.example("harbour-room");
+    private final NutrientForecast forecast = NutrientForecast.of(plan);
+    private final NutrientReport asRun = forecast.report(Map.of());
+    private final NutrientReport lessFeed = forecast.report(Map.of("feed_percent", 50.0));
+
+    private static FlowPicture picture(NutrientReport report, Element element) {
+        return Objects.requireNonNull(report.of(element)).drawn();
+    }
+
+    private static NutrientCurve curve(NutrientReport report, Quantity quantity) {
+        return report.curves().stream()
+                .filter(curve -> curve.quantity() == quantity)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String lead(NutrientReport report) {
+        return report.lead().text(UnitSystem.METRIC).replace('\u00a0', ' ');
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void allThatComesInGoesOutOrStays(Element element) {
+        for (NutrientReport report : List.of(asRun, lessFeed)) {
+            FlowPicture picture = picture(report, element);
+            double total = picture.total();
+            assertThat(total).isPositive();
+            double ends = 0;
+            for (FlowPicture.Node node : picture.nodes()) {
+                double in = picture.into(node);
+                double out = picture.outOf(node);
+                switch (node.kind()) {
+                    case SOURCE -> assertThat(in).as(node.words()).isZero();
+                    case PLACE -> assertThat(in).as(node.words()).isCloseTo(out, within(1e-9 * total));
+                    case OUT, STAYS -> {
+                        assertThat(out).as(node.words()).isZero();
+                        ends += in;
+                    }
+                }
+            }
+            assertThat(ends).isCloseTo(total, within(1e-9 * total));
+        }
+    }
+
+    /** Pellets 0.65 g twice a day with 7.7 % nitrogen and 1.2 % phosphorus; the rest likewise. */
+    @Test
+    void foodBringsWhatIsInIt() {
+        assertThat(of(picture(asRun, Element.NITROGEN), "in pellets")).isCloseTo(2 * 0.65 * 0.077, within(1e-9));
+        assertThat(of(picture(asRun, Element.NITROGEN), "in mysids")).isCloseTo(2 * 2 * 0.0185, within(1e-9));
+        assertThat(of(picture(asRun, Element.NITROGEN), "in seaweed")).isCloseTo(0.5 * 0.5 * 0.055, within(1e-9));
+        assertThat(of(picture(asRun, Element.PHOSPHORUS), "in pellets")).isCloseTo(2 * 0.65 * 0.012, within(1e-9));
+        assertThat(of(picture(lessFeed, Element.NITROGEN), "in pellets")).isCloseTo(0.65 * 0.077, within(1e-9));
+    }
+
+    private static double of(FlowPicture picture, String id) {
+        return picture.nodes().stream()
+                        .filter(node -> node.id().equals(id))
+                        .mapToDouble(picture::outOf)
+                        .sum()
+                / GRAM_A_DAY;
+    }
+
+    /** 45 L a week of old water for new that holds 0.2 mg/L: 14.007/62.004 of the nitrate is nitrogen. */
+    @Test
+    void aWaterChangeTakesTheWatersNitrogen() {
+        FlowPicture picture = picture(asRun, Element.NITROGEN);
+        double out = picture.rate("water", "out weekly change") / GRAM_A_DAY;
+        double nitrate = curve(asRun, Quantity.NITRATE).endAsRun() * 45 / 7 / 1000 * 14.0067 / 62.004;
+        // What drifts in the water goes along, and the mean of the last week is not the water of either change.
+        assertThat(out).isBetween(0.95 * nitrate, 1.1 * nitrate);
+        FlowPicture.Node fresh = picture.nodes().stream()
+                .filter(node -> node.words().equals("new water"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(picture.outOf(fresh) / GRAM_A_DAY).isCloseTo(0.2 * 45 / 7 / 1000 * 14.0067 / 62.004, within(1e-6));
+    }
+
+    @Test
+    void everyMealChangeAndHarvestIsCountedAsOftenAsItHappens() {
+        // Every day, every other day, weekly, fortnightly.
+        assertThat(NutrientForecast.averagedDays(plan)).isEqualTo(14);
+        assertThat(picture(asRun, Element.NITROGEN).days()).isCloseTo(14, within(1e-9));
+    }
+
+    @Test
+    void everyPoolThatHoldsTheElementsHasItsPlace() {
+        for (FlowPicture picture : List.of(picture(asRun, Element.NITROGEN), picture(asRun, Element.PHOSPHORUS))) {
+            assertThat(picture.nodes())
+                    .extracting(FlowPicture.Node::words)
+                    .contains("pellets", "fish", "water", "skimmer", "weekly change")
+                    .noneMatch(words -> words.startsWith("piles up: "));
+        }
+        assertThat(picture(asRun, Element.NITROGEN).nodes())
+                .extracting(FlowPicture.Node::words)
+                .contains("nitrogen gas", "growth of the fish", "harvest in the refugium");
+        assertThat(picture(asRun, Element.PHOSPHORUS).nodes())
+                .extracting(FlowPicture.Node::words)
+                .contains("into the phosphate reactor");
+    }
+
+    @Test
+    void nothingTurnsInCircles() {
+        for (Element element : Element.values()) {
+            FlowPicture picture = picture(asRun, element);
+            for (FlowPicture.Node start : picture.nodes()) {
+                assertThat(reaches(picture, start, start, 0)).as(start.words()).isFalse();
+            }
+        }
+    }
+
+    private static boolean reaches(FlowPicture picture, FlowPicture.Node from, FlowPicture.Node goal, int deep) {
+        return deep > picture.nodes().size()
+                || picture.flows().stream()
+                        .filter(flow -> flow.from().equals(from))
+                        .anyMatch(flow -> flow.to().equals(goal) || reaches(picture, flow.to(), goal, deep + 1));
+    }
+
+    @Test
+    void thePlansOwnWaterIsTheStart() {
+        assertThat(curve(asRun, Quantity.NITRATE).start()).isCloseTo(8, within(1e-6));
+        assertThat(curve(asRun, Quantity.PHOSPHATE).start()).isCloseTo(0.06, within(1e-6));
+    }
+
+    @Test
+    void theHandlesAreWhatThePlanHas() {
+        assertThat(forecast.handles())
+                .extracting(Handle::key)
+                .containsExactly(
+                        "feed_percent",
+                        "skimmer_strength_percent",
+                        "refugium_lamp_hours_h",
+                        "refugium_lit_area_cm2",
+                        "phosphate_reactor_mass_g",
+                        "water_changes_percent");
+        assertThat(forecast.handles())
+                .extracting(Handle::planned)
+                .containsExactly(100.0, 100.0, 12.0, 900.0, 200.0, 100.0);
+    }
+
+    /** A handle's name is one of the twin's levers, and what the plan does is what the lever says. */
+    @Test
+    void everyHandleMovesALeverOfTheTwin() {
+        Forecast twin = Forecast.of(plan);
+        for (Handle handle : forecast.handles()) {
+            double initial = twin.twin().levers().get(handle.lever()).setting().initial();
+            assertThat(handle.planned() * handle.perUnit())
+                    .as(handle.lever())
+                    .isCloseTo(initial, within(1e-9 * initial));
+        }
+    }
+
+    @Test
+    void lessFeedIsLessNitrateAndThePageSaysWhereItEnds() {
+        NutrientCurve nitrate = curve(lessFeed, Quantity.NITRATE);
+        assertThat(nitrate.end()).isLessThan(nitrate.endAsRun());
+        assertThat(nitrate.endAsRun()).isEqualTo(curve(asRun, Quantity.NITRATE).endAsRun());
+        assertThat(lead(lessFeed))
+                .startsWith("Set the feed to 50 %: nitrate comes to ")
+                .contains(" in place of ");
+        assertThat(lessFeed.isChanged()).isTrue();
+        assertThat(asRun.isChanged()).isFalse();
+    }
+
+    @Test
+    void withoutAChangeTheSentenceSaysWhereItGoes() {
+        assertThat(lead(asRun))
+                .startsWith("Feed less or take out more: nitrate rises to ")
+                .contains("between 1 and 12");
+        assertThat(asRun.doubt().text(UnitSystem.METRIC)).contains("usual values", "nitrogen gas", "skimmer");
+    }
+
+    @Test
+    void twoMovedAtOnceAreWarnedOf() {
+        NutrientReport two = forecast.report(Map.of("feed_percent", 50.0, "skimmer_strength_percent", 150.0));
+        assertThat(lead(two)).startsWith("Move one thing at a time: with all two moved");
+        assertThat(two.cautions()).anyMatch(words -> words.startsWith("Never change two things at once"));
+        assertThat(lessFeed.cautions()).noneMatch(words -> words.startsWith("Never change two things at once"));
+    }
+
+    @Test
+    void aValueNoSliderReachesIsRefused() {
+        assertThatThrownBy(() -> forecast.report(Map.of("feed_percent", 1e6)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("Feed cannot be 1000000.0 %");
+    }
+
+    @Test
+    void everySourceLetterInTheSentenceIsExplained() {
+        assertThat(asRun.lead().parts().stream()
+                        .filter(part -> part instanceof org.tidewright.husbandry.advice.Sentence.Part.Sounding)
+                        .map(part -> ((org.tidewright.husbandry.advice.Sentence.Part.Sounding) part).source()))
+                .allMatch(key ->
+                        asRun.sources().stream().anyMatch(source -> source.key().equals(key)));
+    }
+}
