@@ -132,7 +132,9 @@ public final class DayWords {
                     "Alkalinity stands at " + FigureText.number(study.changed().alkalinity(), 1)
                             + "\u00a0dKH after the week in place of "
                             + FigureText.number(study.planned().alkalinity(), 1)
-                            + ": where pH is higher corals use more of it, so test, and follow with the dose.");
+                            + (study.changed().alkalinity() < study.planned().alkalinity()
+                                    ? ": where pH is higher corals use more of it, so test, and follow with the dose."
+                                    : ": what is tried brings more of it, and part of the rise of pH is that."));
         }
         if (study.habits().lime() == Lime.AT_NIGHT
                 && study.changed() != null

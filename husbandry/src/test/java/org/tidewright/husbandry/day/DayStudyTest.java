@@ -108,6 +108,17 @@ class DayStudyTest {
     }
 
     @Test
+    void alkalinityThatWentAnotherWayIsOwnedUpTo() {
+        Plan nano = TestPlans.example("window-nano");
+        Habits night = new Habits(Lime.AT_NIGHT, 0, 0, null, null, null);
+        DayStudy richer = DayStudy.of(new UsualDay(nano), nano, night, List.of("limewater at night"));
+        assertThat(richer.remarks())
+                .anySatisfy(remark -> assertThat(remark).contains("part of the rise of pH is that"));
+        DayStudy poorer = study(DayStudy.evening(), "a window open from 19:00 to 22:00");
+        assertThat(poorer.remarks()).anySatisfy(remark -> assertThat(remark).contains("corals use more of it"));
+    }
+
+    @Test
     void timesAreThoseOfAClock() {
         assertThat(DayWords.clock(6.5 * 3600)).isEqualTo("06:30");
         assertThat(DayWords.clock(86_399)).isEqualTo("00:00");

@@ -123,7 +123,7 @@ public final class NewTank {
             Course course,
             List<Integer> doses,
             @Unit("kg") double bicarbonate,
-            double ready,
+            @Unit("d") double ready,
             @Nullable State atReady) {}
 
     /**
@@ -284,7 +284,7 @@ public final class NewTank {
     }
 
     /** First day from which ammonia and nitrite stay clear; infinite where they are not at the end. */
-    public static double clearFrom(Course course, double notBefore) {
+    public static @Unit("d") double clearFrom(Course course, @Unit("d") double notBefore) {
         double[] ammonia = course.of(Quantity.AMMONIA);
         double[] nitrite = course.of(Quantity.NITRITE);
         int i = ammonia.length;
