@@ -42,7 +42,7 @@ record FlowPlace(String id, String words, boolean keeps) {
             case "water" -> "piles up in the water";
             case "fish" -> "growth of the fish";
             case "ground" -> "piles up on the ground";
-            default -> words.startsWith("algae") ? words + ", more of them" : "piles up: " + words;
+            default -> words.startsWith("algae") ? words + " that stay" : "piles up: " + words;
         };
     }
 
@@ -52,7 +52,7 @@ record FlowPlace(String id, String words, boolean keeps) {
             case "water" -> "falls in the water";
             case "fish" -> "fish lose weight";
             case "ground" -> "old waste on the ground";
-            default -> words.startsWith("algae") ? words + ", fewer of them" : "out of: " + words;
+            default -> words.startsWith("algae") ? words + " that were there" : "out of: " + words;
         };
     }
 }

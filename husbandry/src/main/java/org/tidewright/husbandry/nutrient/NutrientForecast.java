@@ -9,9 +9,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Sources;
-import org.tidewright.plan.model.Feeding;
+import org.tidewright.plan.model.Algae;
 import org.tidewright.plan.model.Plan;
-import org.tidewright.plan.model.WaterChange;
+import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.quantity.Amount;
 import org.tidewright.twin.forecast.Change;
 import org.tidewright.twin.forecast.Course;
@@ -115,16 +115,19 @@ public final class NutrientForecast {
      * it is; four at the most.
      */
     static double averagedDays(Plan plan) {
-        DoubleStream rhythms = Stream.of(
-                        plan.feeding().stream().map(Feeding::every),
-                        plan.waterChanges().stream().map(WaterChange::every),
-                        Stream.of(
-                                plan.refugium() == null || plan.refugium().algae() == null
-                                        ? null
-                                        : plan.refugium().algae().harvestedEvery()))
-                .flatMap(all -> all)
-                .mapToDouble(NutrientForecast::days);
-        double[] every = rhythms.toArray();
+        List<@Nullable Amount> rhythms = new ArrayList<>();
+        plan.feeding().forEach(fed -> rhythms.add(fed.every()));
+        plan.waterChanges().forEach(change -> rhythms.add(change.every()));
+        if (plan.refugium() != null && plan.refugium().algae() != null) {
+            rhythms.add(plan.refugium().algae().harvestedEvery());
+        }
+        if (plan.sump() != null) {
+            for (Sump.Section section : plan.sump().sections()) {
+                Algae algae = section.algae();
+                rhythms.add(algae == null ? null : algae.harvestedEvery());
+            }
+        }
+        double[] every = rhythms.stream().mapToDouble(NutrientForecast::days).toArray();
         double days = WEEK;
         while (days < LONGEST_AVERAGE && !holdsWhole(days, every)) {
             days += WEEK;

@@ -4,9 +4,9 @@ import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.husbandry.nutrient.Element;
 import org.tidewright.husbandry.nutrient.FlowPicture;
 import org.tidewright.plan.model.UnitSystem;
 import tools.jackson.core.JsonGenerator;
@@ -45,7 +45,8 @@ public final class FlowScript {
                 json.writeStringProperty("id", node.id());
                 json.writeStringProperty("words", node.words());
                 json.writeStringProperty("kind", node.kind().name().toLowerCase(Locale.ROOT));
-                json.writeStringProperty("told", told(Math.max(picture.into(node), picture.outOf(node)), units));
+                json.writeStringProperty(
+                        "told", told(picture, Math.max(picture.into(node), picture.outOf(node)), units));
                 json.writeEndObject();
             }
             json.writeEndArray();
@@ -56,7 +57,7 @@ public final class FlowScript {
                 json.writeStringProperty("to", flow.to().id());
                 json.writeNumberProperty(
                         "g_per_d", flow.rate() * Measure.TURNOVER.unit(units).factor());
-                json.writeStringProperty("told", told(flow.rate(), units));
+                json.writeStringProperty("told", told(picture, flow.rate(), units));
                 json.writeEndObject();
             }
             json.writeEndArray();
@@ -65,7 +66,14 @@ public final class FlowScript {
         return text.toString();
     }
 
-    private static String told(double rate, UnitSystem units) {
-        return FigureText.of(Figure.exact(Measure.TURNOVER, rate), units).line();
+    private static String told(FlowPicture picture, double rate, UnitSystem units) {
+        return told(picture.element(), rate, units) + "\u00a0"
+                + Measure.TURNOVER.unit(units).symbol();
+    }
+
+    /** Thousandths of a gram of nitrogen, and of phosphorus, of which there is a tenth, one digit more. */
+    public static String told(Element element, double rate, UnitSystem units) {
+        double shown = Measure.TURNOVER.unit(units).shown(rate);
+        return FigureText.number(shown, element == Element.NITROGEN ? 3 : 4);
     }
 }

@@ -8,9 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.FigureText;
-import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Source;
-import org.tidewright.husbandry.nutrient.Element;
 import org.tidewright.husbandry.nutrient.FlowPicture;
 import org.tidewright.husbandry.nutrient.NutrientCurve;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
@@ -133,8 +131,8 @@ public record NutrientPage(
             lines.add(new FlowLine(
                     flow.from().words(),
                     flow.to().words(),
-                    told(flows.element(), flows.asRun().rate(from, to), units),
-                    changed == null ? "" : told(flows.element(), changed.rate(from, to), units)));
+                    FlowScript.told(flows.element(), flows.asRun().rate(from, to), units),
+                    changed == null ? "" : FlowScript.told(flows.element(), changed.rate(from, to), units)));
         }
         return lines;
     }
@@ -148,14 +146,8 @@ public record NutrientPage(
         return new FlowLine(
                 "All that comes in",
                 "goes out or stays",
-                told(flows.element(), flows.asRun().total(), units),
-                changed == null ? "" : told(flows.element(), changed.total(), units));
-    }
-
-    /** Thousandths of a gram of nitrogen, and of phosphorus, of which there is a tenth, one digit more. */
-    private static String told(Element element, double rate, UnitSystem units) {
-        double shown = Measure.TURNOVER.unit(units).shown(rate);
-        return FigureText.number(shown, element == Element.NITROGEN ? 3 : 4);
+                FlowScript.told(flows.element(), flows.asRun().total(), units),
+                changed == null ? "" : FlowScript.told(flows.element(), changed.total(), units));
     }
 
     // ── courses ──

@@ -23,6 +23,40 @@ function heightOf(data, narrow) {
   return Math.max(narrow ? 420 : 340, ends * (narrow ? 50 : 44));
 }
 
+/** Lays words beside their nodes, the largest first; where they would cover others they go under the node, else away. */
+function label(svg, nodes, narrow, edge, last) {
+  const taken = [];
+  const free = (box) => taken.every((other) => box.x > other.x + other.width || other.x > box.x + box.width
+    || box.y > other.y + other.height || other.y > box.y + box.height);
+  const isEnd = (node) => node.x0 >= last - 1;
+  const inOrder = [...nodes].sort((a, b) => isEnd(b) - isEnd(a) || b.value - a.value);
+  for (const node of inOrder) {
+    const left = isEnd(node), inner = !left && node.x0 > edge + 1;
+    const x = left ? (narrow ? node.x0 - 6 : node.x1 + 8) : inner ? (node.x0 + node.x1) / 2 : node.x1 + 6;
+    const anchor = left && narrow ? 'end' : inner ? 'middle' : 'start';
+    const places = inner ? [node.y0 - (narrow ? 18 : 6), node.y1 + 15] : [(node.y0 + node.y1) / 2 - (narrow ? 3 : -4)];
+    for (const y of places) {
+      const words = draw(svg, 'text', { class: 'halo flow-words', x, y, 'text-anchor': anchor });
+      draw(words, 'tspan', {}, node.words);
+      draw(words, 'tspan', narrow ? { class: 'flow-told', x, dy: 14 } : { class: 'flow-told', dx: 6 }, node.told);
+      const box = words.getBBox();
+      if (!inner || free(box)) { taken.push(box); break; }
+      words.remove();
+    }
+  }
+}
+
+/** Room for the ends' words at the right, as wide as the widest of them. */
+function widest(svg, data) {
+  let room = 0;
+  for (const node of data.nodes.filter(({ kind }) => kind === 'out' || kind === 'stays')) {
+    const words = draw(svg, 'text', { class: 'flow-words' }, `${node.words}  ${node.told}`);
+    room = Math.max(room, words.getComputedTextLength());
+    words.remove();
+  }
+  return room + 28;
+}
+
 function picture(main) {
   const place = main.querySelector('[data-flows]'), json = main.querySelector('[data-flows-json]');
   if (!place || !json) return;
@@ -30,17 +64,17 @@ function picture(main) {
   place.replaceChildren();
   if (!data.flows.length || width < 50) return;
   const narrow = width < NARROW, height = heightOf(data, narrow), edge = narrow ? 12 : 16;
+  const svg = draw(place, 'svg', { width, height, viewBox: `0 0 ${width} ${height}`, 'aria-hidden': 'true' });
   const { sankey } = window.d3;
   const graph = sankey()
     .nodeId((node) => node.id)
     .nodeAlign((node, columns) => (node.kind === 'out' || node.kind === 'stays' ? columns - 1 : node.kind === 'source' ? 0 : node.depth))
     .nodeWidth(narrow ? 6 : 8)
     .nodePadding(narrow ? 30 : 26)
-    .extent([[edge, 22], [width - (narrow ? edge : 206), height - 14]])({
+    .extent([[edge, narrow ? 34 : 22], [width - (narrow ? edge : widest(svg, data)), height - 18]])({
       nodes: data.nodes.map((node) => ({ ...node })),
       links: data.flows.map((flow) => ({ source: flow.from, target: flow.to, value: flow.g_per_d, told: flow.told })),
     });
-  const svg = draw(place, 'svg', { width, height, viewBox: `0 0 ${width} ${height}`, 'aria-hidden': 'true' });
   for (const link of graph.links) {
     const from = link.source.x1, to = link.target.x0, middle = (from + to) / 2;
     const wet = link.source.id === 'water' || link.target.id === 'water';
@@ -57,19 +91,7 @@ function picture(main) {
       x: node.x0, y: node.y0, width: node.x1 - node.x0, height: Math.max(1.5, node.y1 - node.y0),
     });
   }
-  const last = Math.max(...graph.nodes.map((node) => node.x0));
-  for (const node of graph.nodes) {
-    const left = node.x0 >= last - 1, first = node.x0 <= edge + 1;
-    const inner = !left && !first;
-    // On a narrow screen the ends' words take the room between: what is thin there is told by the table.
-    if (narrow && inner && node.y1 - node.y0 < 8) continue;
-    const x = left ? (narrow ? node.x0 - 6 : node.x1 + 8) : inner ? (node.x0 + node.x1) / 2 : node.x1 + 6;
-    const anchor = left && narrow ? 'end' : inner ? 'middle' : 'start';
-    const y = inner ? node.y0 - (narrow ? 18 : 6) : (node.y0 + node.y1) / 2 - (narrow ? 3 : -4);
-    const words = draw(svg, 'text', { class: 'halo flow-words', x, y, 'text-anchor': anchor });
-    draw(words, 'tspan', {}, node.words);
-    draw(words, 'tspan', narrow ? { class: 'flow-told', x, dy: 14 } : { class: 'flow-told', dx: 6 }, node.told);
-  }
+  label(svg, graph.nodes, narrow, edge, Math.max(...graph.nodes.map((node) => node.x0)));
 }
 
 export function start(main) {
