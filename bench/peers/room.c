@@ -347,10 +347,14 @@ room *room_of(const plan *p) {
     surroundings(p, r);
     devices(p, r);
     life(p, r);
+    room_forget(r);
+    return r;
+}
+
+void room_forget(room *r) {
     for (int w = 0; w < WATERS; w++) {
         r->ln_h[w] = -8.1 * 2.302585092994045684;
     }
-    return r;
 }
 
 /* ---- clocks ---- */

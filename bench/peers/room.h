@@ -51,6 +51,9 @@ room *room_of(const plan *p);
 void room_at(room *r, double from, double to);
 void room_people(room *r, double count);
 
+/* Forgets where the last pH was, so that the same state gives the same slopes to the last bit. */
+void room_forget(room *r);
+
 void room_slopes(room *r, double time, const double *y, double *dy);
 
 /* The circulation alone, and everything but the circulation. */

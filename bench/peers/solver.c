@@ -1,5 +1,7 @@
 #include "solver.h"
 
+#include "jacobian.h"
+
 #include <arkode/arkode_arkstep.h>
 #include <arkode/arkode_erkstep.h>
 #include <cvode/cvode.h>
@@ -8,13 +10,15 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sunlinsol/sunlinsol_dense.h>
+#include <sunlinsol/sunlinsol_klu.h>
 #include <sunmatrix/sunmatrix_dense.h>
+#include <sunmatrix/sunmatrix_sparse.h>
 #include <sunnonlinsol/sunnonlinsol_fixedpoint.h>
 
 #define LONGEST_STEP 7200.0
 #define MOST_STEPS 100000000L
 
-const char *const solver_names[SOLVERS] = {"bdf", "adams", "dormand-prince", "imex-3", "imex-4"};
+const char *const solver_names[SOLVERS] = {"bdf", "bdf-sparse", "adams", "dormand-prince", "imex-3", "imex-4"};
 
 struct solver {
     solver_kind kind;
@@ -24,6 +28,7 @@ struct solver {
     SUNMatrix matrix;
     SUNLinearSolver linear;
     SUNNonlinearSolver fixed_point;
+    jacobian *sparse;
     void *memory;
     double now;
     long evaluations, steps;
@@ -52,15 +57,40 @@ static int implicit_part(realtype t, N_Vector y, N_Vector dy, void *of) {
     return 0;
 }
 
+static int is_cvode(const solver *s) {
+    return s->kind == BDF || s->kind == BDF_SPARSE || s->kind == ADAMS;
+}
+
+static int sparse_jacobian(realtype t, N_Vector y, N_Vector dy, SUNMatrix matrix, void *of, N_Vector a, N_Vector b,
+                           N_Vector c) {
+    (void) a, (void) b, (void) c;
+    solver *s = of;
+    const jacobian *j = s->sparse;
+    sunindextype *columns = SUNSparseMatrix_IndexPointers(matrix);
+    sunindextype *rows = SUNSparseMatrix_IndexValues(matrix);
+    for (int i = 0; i <= STATES; i++) {
+        columns[i] = j->column[i];
+    }
+    for (int k = 0; k < j->entries; k++) {
+        rows[k] = j->row[k];
+    }
+    s->evaluations += jacobian_at(j, s->room, t, N_VGetArrayPointer(y), N_VGetArrayPointer(dy),
+                                  SUNSparseMatrix_Data(matrix));
+    return 0;
+}
+
 static void cvode(solver *s, double relative) {
-    s->memory = CVodeCreate(s->kind == BDF ? CV_BDF : CV_ADAMS, s->context);
+    s->memory = CVodeCreate(s->kind == ADAMS ? CV_ADAMS : CV_BDF, s->context);
     need(CVodeInit(s->memory, slopes, 0, s->y), "CVodeInit");
     need(CVodeSVtolerances(s->memory, relative, s->absolute), "CVodeSVtolerances");
     need(CVodeSetUserData(s->memory, s), "CVodeSetUserData");
     need(CVodeSetMaxNumSteps(s->memory, MOST_STEPS), "CVodeSetMaxNumSteps");
     need(CVodeSetMaxStep(s->memory, LONGEST_STEP), "CVodeSetMaxStep");
-    if (s->kind == BDF) {
+    if (s->kind != ADAMS) {
         need(CVodeSetLinearSolver(s->memory, s->linear, s->matrix), "CVodeSetLinearSolver");
+        if (s->kind == BDF_SPARSE) {
+            need(CVodeSetJacFn(s->memory, sparse_jacobian), "CVodeSetJacFn");
+        }
     } else {
         s->fixed_point = SUNNonlinSol_FixedPoint(s->y, 0, s->context);
         need(CVodeSetNonlinearSolver(s->memory, s->fixed_point), "CVodeSetNonlinearSolver");
@@ -93,11 +123,17 @@ solver *solver_new(solver_kind kind, room *r, const double *y, double relative, 
     need(SUNContext_Create(NULL, &s->context), "SUNContext_Create");
     s->y = N_VNew_Serial(STATES, s->context);
     s->absolute = N_VNew_Serial(STATES, s->context);
-    s->matrix = SUNDenseMatrix(STATES, STATES, s->context);
-    s->linear = SUNLinSol_Dense(s->y, s->matrix, s->context);
+    if (kind == BDF_SPARSE) {
+        s->sparse = jacobian_of(r, y, absolute);
+        s->matrix = SUNSparseMatrix(STATES, STATES, s->sparse->entries, CSC_MAT, s->context);
+        s->linear = SUNLinSol_KLU(s->y, s->matrix, s->context);
+    } else {
+        s->matrix = SUNDenseMatrix(STATES, STATES, s->context);
+        s->linear = SUNLinSol_Dense(s->y, s->matrix, s->context);
+    }
     memcpy(N_VGetArrayPointer(s->y), y, STATES * sizeof *y);
     memcpy(N_VGetArrayPointer(s->absolute), absolute, STATES * sizeof *absolute);
-    if (kind == BDF || kind == ADAMS) {
+    if (is_cvode(s)) {
         cvode(s, relative);
     } else if (kind == DORMAND_PRINCE) {
         erk(s, relative);
@@ -114,7 +150,7 @@ double *solver_state(solver *s) {
 /* Starting anew sets the counters back. */
 static void count(solver *s) {
     long steps = 0, all = 0, more = 0;
-    if (s->kind == BDF || s->kind == ADAMS) {
+    if (is_cvode(s)) {
         CVodeGetNumSteps(s->memory, &steps);
         CVodeGetNumRhsEvals(s->memory, &all);
         if (s->kind == BDF) {
@@ -135,7 +171,7 @@ static void count(solver *s) {
 void solver_restart(solver *s, double time, double end) {
     count(s);
     double last = 0;
-    if (s->kind == BDF || s->kind == ADAMS) {
+    if (is_cvode(s)) {
         need(CVodeReInit(s->memory, time, s->y), "CVodeReInit");
         need(CVodeSetStopTime(s->memory, end), "CVodeSetStopTime");
     } else if (s->kind == DORMAND_PRINCE) {
@@ -158,7 +194,7 @@ void solver_to(solver *s, double time) {
     }
     realtype reached = s->now;
     while (reached < time) {
-        if (s->kind == BDF || s->kind == ADAMS) {
+        if (is_cvode(s)) {
             need(CVode(s->memory, time, s->y, &reached, CV_NORMAL), "CVode");
         } else if (s->kind == DORMAND_PRINCE) {
             need(ERKStepEvolve(s->memory, time, s->y, &reached, ARK_NORMAL), "ERKStepEvolve");
@@ -176,7 +212,7 @@ void solver_effort(solver *s, long *evaluations, long *steps) {
 }
 
 void solver_free(solver *s) {
-    if (s->kind == BDF || s->kind == ADAMS) {
+    if (is_cvode(s)) {
         CVodeFree(&s->memory);
     } else if (s->kind == DORMAND_PRINCE) {
         ERKStepFree(&s->memory);
@@ -191,5 +227,6 @@ void solver_free(solver *s) {
     N_VDestroy(s->y);
     N_VDestroy(s->absolute);
     SUNContext_Free(&s->context);
+    free(s->sparse);
     free(s);
 }

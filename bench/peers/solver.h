@@ -4,7 +4,7 @@
 
 #include "room.h"
 
-typedef enum { BDF, ADAMS, DORMAND_PRINCE, IMEX_3, IMEX_4, SOLVERS } solver_kind;
+typedef enum { BDF, BDF_SPARSE, ADAMS, DORMAND_PRINCE, IMEX_3, IMEX_4, SOLVERS } solver_kind;
 
 extern const char *const solver_names[SOLVERS];
 

@@ -2,7 +2,7 @@
 
      twin check PLAN SOLVER TOLERANCE ALLOWED    against the course in the plan's file
      twin course PLAN SOLVER TOLERANCE           thirty days, on standard output
-     twin time PLAN ROUNDS SOLVER:TOLERANCE ...  a year, median of the rounds
+     twin time PLAN ROUNDS SOLVER:TOLERANCE ...  thirty days, median of the rounds, counted up to a year
      twin slopes PLAN                            the slopes at the start, one a line
 
    A tolerance is relative; absolute ones are those of the plan's file, which belong to 1e-4, as much closer as it is. */
@@ -179,22 +179,25 @@ static int by_size(const void *a, const void *b) {
     return (x > y) - (x < y);
 }
 
+/* Of the processor's time, so that what else runs on the machine is not counted. */
 static double milliseconds(void) {
     struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &t);
     return 1e3 * (double) t.tv_sec + 1e-6 * (double) t.tv_nsec;
 }
 
-static void time_year(const given *g, solver_kind kind, const char *tolerance, int rounds) {
+static void time_days(const given *g, solver_kind kind, const char *tolerance, int rounds) {
     double *took = malloc((size_t) rounds * sizeof *took);
     long evaluations = 0, steps = 0;
     for (int i = 0; i < rounds; i++) {
         const double from = milliseconds();
-        run(g, kind, strtod(tolerance, NULL), 365 * DAY, NULL, 0, NULL, NULL, &evaluations, &steps);
+        run(g, kind, strtod(tolerance, NULL), COURSE_DAYS * DAY, NULL, 0, NULL, NULL, &evaluations, &steps);
         took[i] = milliseconds() - from;
     }
     qsort(took, (size_t) rounds, sizeof *took, by_size);
-    printf("%s\t%s\t%ld\t%ld\t%.3f\n", solver_names[kind], tolerance, evaluations, steps, took[rounds / 2]);
+    const double years = COURSE_DAYS / 365.0;
+    printf("%s\t%s\t%.0f\t%.0f\t%.3f\n", solver_names[kind], tolerance, (double) evaluations / years,
+           (double) steps / years, took[rounds / 2] / years);
     fflush(stdout);
     free(took);
 }
@@ -246,7 +249,7 @@ int main(int count, char **arguments) {
                 return 2;
             }
             *tolerance++ = 0;
-            time_year(&g, kind_of(arguments[i]), tolerance, (int) strtol(arguments[3], NULL, 10));
+            time_days(&g, kind_of(arguments[i]), tolerance, (int) strtol(arguments[3], NULL, 10));
         }
         return 0;
     }
