@@ -100,8 +100,8 @@ public final class TwinExport {
         return switch (stock) {
             case WATER -> body.shape() == Shape.none() ? Math.min(year.volume(), 1e-7) : year.volume();
             case SALT -> 1e-3;
-            case HEAT -> year.temperature() * (network.density() * network.specificHeat() * water
-                    + body.solidHeatCapacity());
+            case HEAT ->
+                year.temperature() * (network.density() * network.specificHeat() * water + body.solidHeatCapacity());
             case OXYGEN -> year.oxygen() * water;
             default -> stock.grain() * (filled > 0 ? filled : 0.1);
         };
@@ -139,8 +139,7 @@ public final class TwinExport {
 
     private double leftStanding() {
         Algae algae = requireNonNull(requireNonNull(plan.refugium()).algae());
-        return Macroalgae.nitrogenOf(
-                requireNonNull(algae.leftStanding()).in("kg") * MacroalgaeGrowth.DRY.usual());
+        return Macroalgae.nitrogenOf(requireNonNull(algae.leftStanding()).in("kg") * MacroalgaeGrowth.DRY.usual());
     }
 
     /** Each hour of ten days, at a minute when nothing happens; the stocks in the order of their lines above. */
@@ -150,8 +149,8 @@ public final class TwinExport {
         double[] times = new double[24 * DAYS];
         Arrays.setAll(times, hour -> HOUR * (hour + 0.4));
         run.until(DAYS * DAY, times, (sample, now) -> {
-            out.print("sample\t" + now.time() + "\t" + now.solution(twin.display()).ph() + "\t"
-                    + twin.roomAir().carbonDioxide(now));
+            out.print("sample\t" + now.time() + "\t"
+                    + now.solution(twin.display()).ph() + "\t" + twin.roomAir().carbonDioxide(now));
             TwinTimes.stocks(network, now, value -> out.print("\t" + value));
             out.println();
         });
