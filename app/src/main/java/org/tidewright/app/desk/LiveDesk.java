@@ -5,6 +5,9 @@ import java.util.Optional;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.check.PlanChecks;
+import org.tidewright.husbandry.day.DayStudy;
+import org.tidewright.husbandry.newtank.NewTankOrder;
+import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
@@ -12,6 +15,7 @@ import org.tidewright.husbandry.water.SystemWater;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
+import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.Outdoors;
 import org.tidewright.twin.rehearsal.WaterMovement;
@@ -31,6 +35,14 @@ public final class LiveDesk implements Desk {
     private final Memory<Rehearsed, OutageReport> outages = new Memory<>(20);
     private final Memory<Rehearsed, WaterReport> waters = new Memory<>(40);
     private final Memory<Plan, WaterMovement> runnings = new Memory<>(40);
+
+    private final Memory<Begun, NewTankStudy> newTanks = new Memory<>(8);
+    private final Memory<Plan, UsualDay> usualDays = new Memory<>(6);
+    private final Memory<Lived, DayStudy> days = new Memory<>(8);
+
+    private record Begun(Plan plan, NewTankOrder order) {}
+
+    private record Lived(Plan plan, UsualDay.Habits habits) {}
 
     /** What a rehearsal depends on. */
     private record Rehearsed(Plan plan, String order) {
@@ -95,6 +107,21 @@ public final class LiveDesk implements Desk {
     @Override
     public WaterMovement running(Plan plan) {
         return runnings.get(plan, SystemWater::running);
+    }
+
+    @Override
+    public NewTankStudy newTank(Plan plan, NewTankOrder order) {
+        return newTanks.get(new Begun(plan, order), key -> NewTankStudy.of(plan, order));
+    }
+
+    @Override
+    public UsualDay usualDay(Plan plan) {
+        return usualDays.get(plan, UsualDay::new);
+    }
+
+    @Override
+    public DayStudy day(Plan plan, UsualDay.Habits habits, List<String> tried) {
+        return days.get(new Lived(plan, habits), key -> DayStudy.of(usualDay(plan), plan, habits, tried));
     }
 
     @Override

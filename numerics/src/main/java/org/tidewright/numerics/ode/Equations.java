@@ -26,8 +26,9 @@ public interface Equations {
     default void carriedOver(int stage) {}
 
     /**
-     * The state has moved on by the sum over all stages of weight times slope, to rounding; to a crossing where one cut
-     * the step short.
+     * The state has moved on by the sum over all stages of weight times slope, to rounding. Where a crossing cut the step
+     * short, so it has too, except that a {@link SplitEquations split} system keeps this for sums over exchanging bodies
+     * only: what changed places within the cut step is left out.
      *
      * @param weights by stage, in units of time; valid during the call only
      */

@@ -1,8 +1,8 @@
 package org.tidewright.numerics.ode;
 
 /**
- * The solution over the last accepted step as the cubic through both ends with their slopes, of order 3. Each term is a sum
- * of slopes, so linear invariants hold between the ends too.
+ * The solution over the last accepted step as the cubic through both ends with their damped slopes, of order 2 because of
+ * that damping. Each term is a sum of slopes, so linear invariants hold between the ends too.
  *
  * <p>After a jump the slope at the start may be steep because of the fast exchange, although the step damps it at once; the
  * cubic would swing far out. So both slopes are passed through the implicit solve, which leaves slow courses as they are

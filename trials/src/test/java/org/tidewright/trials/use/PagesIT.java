@@ -21,10 +21,18 @@ class PagesIT {
         "/systems/harbour-room/build?show=blocked",
         "/systems/harbour-room/rehearse",
         "/systems/harbour-room/rehearse?hole=blocked&outdoor_c=35",
+        "/systems/harbour-room/new-tank",
+        "/systems/harbour-room/new-tank?begin=fish&seed=none&fish=99",
+        "/systems/harbour-room/day",
+        "/systems/harbour-room/day?window=evening&lime=none",
         "/systems/harbour-room/plan",
         "/systems/fifty-five-gallon/build",
         "/systems/fifty-five-gallon/rehearse",
+        "/systems/fifty-five-gallon/new-tank",
+        "/systems/fifty-five-gallon/day?lime=none",
         "/systems/window-nano/build",
+        "/systems/window-nano/new-tank?seed=none",
+        "/systems/window-nano/day?lime=night",
         "/systems/window-nano/rehearse"
     };
 

@@ -3,9 +3,13 @@ package org.tidewright.web.desk;
 import java.util.List;
 import java.util.Optional;
 import org.tidewright.husbandry.advice.Report;
+import org.tidewright.husbandry.day.DayStudy;
+import org.tidewright.husbandry.newtank.NewTankOrder;
+import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.WaterMovement;
 
@@ -31,6 +35,19 @@ public interface Desk {
 
     /** Levels and flows while all runs: a movement of a single sample. */
     WaterMovement running(Plan plan);
+
+    /** The first weeks of a plan's system, filled today. */
+    NewTankStudy newTank(Plan plan, NewTankOrder order);
+
+    /** The twin of a plan's day. */
+    UsualDay usualDay(Plan plan);
+
+    /**
+     * A day with other habits.
+     *
+     * @param tried what of the habits is not the plan's, in words
+     */
+    DayStudy day(Plan plan, UsualDay.Habits habits, List<String> tried);
 
     /**
      * Keeps a text as the system's next revision.

@@ -47,6 +47,18 @@ public final class Pages {
         return html("rehearse", chrome, RehearsePage.of(desk, view, levers, reader));
     }
 
+    public String newTank(SystemView view, NewTankForm form, Reader reader) {
+        String title = "New tank: " + view.entry().name();
+        Chrome chrome = reader.around(title, "new-tank", 30, desk.systems(), view.entry());
+        return html("new-tank", chrome, NewTankPage.of(desk, view, form, reader));
+    }
+
+    public String day(SystemView view, DayForm form, Reader reader) {
+        String title = "The day: " + view.entry().name();
+        Chrome chrome = reader.around(title, "day", 24, desk.systems(), view.entry());
+        return html("day", chrome, DayPage.of(desk, view, form, reader));
+    }
+
     /**
      * The editor with the plan as it is kept.
      *

@@ -19,7 +19,7 @@ import org.tidewright.web.desk.SystemEntry;
  * @param assets address under which this build's files are served
  */
 public record Reader(@Nullable UnitSystem chosen, String path, String query, String assets) {
-    private static final List<String> PAGES = List.of("Build", "Rehearse", "Plan");
+    private static final List<String> PAGES = List.of("Build", "New tank", "Day", "Rehearse", "Plan");
     private static final String WATER_DESK = "/water-desk";
 
     /** The units to tell a system in. */
@@ -56,7 +56,7 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
             links.add(new Chrome.Link("Systems", "/", page.equals("home")));
         } else {
             for (String name : PAGES) {
-                String key = name.toLowerCase(Locale.ROOT);
+                String key = key(name);
                 links.add(new Chrome.Link(name, href(here) + "/" + key, key.equals(page)));
             }
         }
@@ -75,7 +75,12 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
     }
 
     private static String pageOr(String page) {
-        return page.equals("rehearse") || page.equals("plan") ? page : "build";
+        return PAGES.stream().map(Reader::key).anyMatch(page::equals) ? page : "build";
+    }
+
+    /** How a page's address ends. */
+    private static String key(String page) {
+        return page.toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
     private String in(String units) {

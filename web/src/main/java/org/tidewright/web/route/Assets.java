@@ -28,6 +28,7 @@ public final class Assets {
             "build.js",
             "rehearse.js",
             "editor.js",
+            "study.js",
             "water-desk.js",
             "mark.svg");
 

@@ -8,7 +8,9 @@ import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
+import org.tidewright.web.page.DayForm;
 import org.tidewright.web.page.Levers;
+import org.tidewright.web.page.NewTankForm;
 import org.tidewright.web.page.Pages;
 import org.tidewright.web.page.Reader;
 import org.tidewright.web.page.WaterDeskPage;
@@ -32,6 +34,8 @@ public final class SystemRoutes {
         routes.get("/systems/{id}", this::toBuild);
         routes.get("/systems/{id}/build", this::build);
         routes.get("/systems/{id}/rehearse", this::rehearse);
+        routes.get("/systems/{id}/new-tank", this::newTank);
+        routes.get("/systems/{id}/day", this::day);
     }
 
     static SystemView system(Desk desk, Context ctx) {
@@ -64,5 +68,18 @@ public final class SystemRoutes {
         UnitSystem units = reader.units(view.entry());
         OutageOrder usual = desk.usualOrder(view.plan());
         Answers.html(ctx, pages.rehearse(view, Levers.read(ctx::queryParam, usual, view.plan(), units), reader));
+    }
+
+    private void newTank(Context ctx) {
+        SystemView view = system(desk, ctx);
+        Reader reader = Readers.of(ctx, assets);
+        NewTankForm form = NewTankForm.read(ctx::queryParam, view.plan(), reader.units(view.entry()));
+        Answers.html(ctx, pages.newTank(view, form, reader));
+    }
+
+    private void day(Context ctx) {
+        SystemView view = system(desk, ctx);
+        DayForm form = DayForm.read(ctx::queryParam, view.plan(), desk.usualDay(view.plan()));
+        Answers.html(ctx, pages.day(view, form, Readers.of(ctx, assets)));
     }
 }

@@ -2,9 +2,10 @@
 import { start as build } from './build.js';
 import { start as editor } from './editor.js';
 import { start as rehearse } from './rehearse.js';
+import { start as study } from './study.js';
 import { start as waterDesk } from './water-desk.js';
 
-const pages = { build, rehearse, plan: editor, 'water-desk': waterDesk };
+const pages = { build, rehearse, plan: editor, 'water-desk': waterDesk, 'new-tank': study, day: study };
 
 /** Takes over the middle of a page the server answered with, and keeps focus where it was. */
 function replaced(page) {

@@ -18,7 +18,10 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
+import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.limit.Limit;
+import org.tidewright.husbandry.newtank.NewTankOrder;
+import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.rehearsal.Crossing;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.Trace;
@@ -29,6 +32,7 @@ import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
 import org.tidewright.twin.contract.Basis;
+import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.Outdoors;
@@ -95,6 +99,21 @@ public class HandMadeDesk implements Desk {
     @Override
     public WaterMovement running(Plan plan) {
         return HandMadeWater.running(plan);
+    }
+
+    @Override
+    public NewTankStudy newTank(Plan plan, NewTankOrder order) {
+        return NewTankStudy.of(plan, order);
+    }
+
+    @Override
+    public UsualDay usualDay(Plan plan) {
+        return new UsualDay(plan);
+    }
+
+    @Override
+    public DayStudy day(Plan plan, UsualDay.Habits habits, List<String> tried) {
+        return DayStudy.of(usualDay(plan), plan, habits, tried);
     }
 
     @Override

@@ -46,10 +46,16 @@ class WebServerTest {
             HARBOUR + "/build?show=blocked",
             HARBOUR + "/rehearse",
             HARBOUR + "/rehearse?hours=48&outdoor_c=-5&hole=blocked&backup=yes",
+            HARBOUR + "/new-tank",
+            HARBOUR + "/new-tank?seed=none&begin=fish&temperature_c=40&fish=0&mass_g=x",
+            HARBOUR + "/day",
+            HARBOUR + "/day?window=evening&lime=night&algae=day&lights_start=08:00&lights_hours=10",
             HARBOUR + "/plan",
             "/systems/fifty-five-gallon/build",
             "/systems/fifty-five-gallon/rehearse",
             "/systems/window-nano/build",
+            "/systems/window-nano/new-tank?units=us",
+            "/systems/window-nano/day?lime=night&units=us",
             "/systems/window-nano/rehearse");
 
     static final List<String> NO_PAGES =
