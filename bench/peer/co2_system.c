@@ -8,7 +8,16 @@
 /* of pH 15; the highest is that of pH 0 */
 #define LOWEST_LN_H (-15 * LN10)
 
-void co2_constants_at(double practical_salinity, double temperature, co2_constants *constants) {
+/* What the formulas below share. */
+typedef struct {
+    double s, root_s, s15, s2;
+    double t, ln_t, per_t, hundredth, ln_hundredth;
+    double i, root_i;       /* ionic strength */
+    double water, ln_water; /* kg of water in a kg of seawater */
+    double total_of_sws;    /* of a constant on the seawater scale */
+} powers;
+
+static powers constants_of_alkalinity(double practical_salinity, double temperature, co2_constants *constants) {
     const double s = practical_salinity;
     const double t = temperature + 273.15;
     const double ln_t = log(t);
@@ -69,9 +78,6 @@ void co2_constants_at(double practical_salinity, double temperature, co2_constan
                                         + (-160.34 * per_t + 1.3566) * root_s + (0.37335 * per_t - 0.05778) * s);
     constants->kp3 = total_of_sws * exp(-3070.75 * per_t - 18.126
                                         + (17.27039 * per_t + 2.81197) * root_s + (-44.99486 * per_t - 0.09984) * s);
-    constants->ksi = total_of_sws * exp(-8904.2 * per_t + 117.4 - 19.334 * ln_t
-                                        + (-458.79 * per_t + 3.5913) * root_i + (188.74 * per_t - 1.5998) * i
-                                        + (-12.1652 * per_t + 0.07871) * i * i + ln_water);
 
     /* Clegg and Whitfield 1995, Geochim. Cosmochim. Acta 59, 2403-2421, eq. 18, total scale, mol per kg of water */
     const double root_t = sqrt(t);
@@ -84,24 +90,47 @@ void co2_constants_at(double practical_salinity, double temperature, co2_constan
     constants->knh4 = water * exp(-LN10 * pk_ammonium);
 
     /* Mucci 1983, Am. J. Sci. 283, 780-799 */
-    const double log_t = ln_t / LN10;
-    constants->ksp_calcite = exp(LN10 * (-171.9065 - 0.077993 * t + 2839.319 * per_t + 71.595 * log_t
-                                         + (-0.77712 + 0.0028426 * t + 178.34 * per_t) * root_s
-                                         - 0.07711 * s + 0.0041249 * s15));
-    constants->ksp_aragonite = exp(LN10 * (-171.945 - 0.077993 * t + 2903.293 * per_t + 71.595 * log_t
+    constants->ksp_aragonite = exp(LN10 * (-171.945 - 0.077993 * t + 2903.293 * per_t
                                            + (-0.068393 + 0.0017276 * t + 88.135 * per_t) * root_s
-                                           - 0.10018 * s + 0.0059415 * s15));
+                                           - 0.10018 * s + 0.0059415 * s15) + 71.595 * ln_t);
 
     /* Weiss 1974, eq. 6 and 11: virial coefficients in cm3/mol, one atmosphere = 1.01325 bar */
     const double b = -1636.75 + t * (12.0408 + t * (-0.0327957 + t * 3.16528e-5));
     const double delta = 57.7 - 0.118 * t;
     constants->fugacity_factor = exp((b + 2 * delta) * 1.01325 / (83.14462618 * t));
 
+    const powers shared = {
+        .s = s, .root_s = root_s, .s15 = s15, .s2 = s2,
+        .t = t, .ln_t = ln_t, .per_t = per_t, .hundredth = hundredth, .ln_hundredth = ln_hundredth,
+        .i = i, .root_i = root_i, .water = water, .ln_water = ln_water, .total_of_sws = total_of_sws,
+    };
+    return shared;
+}
+
+void co2_constants_of_water(double practical_salinity, double temperature, co2_constants *constants) {
+    constants_of_alkalinity(practical_salinity, temperature, constants);
+    constants->ksi = 1; /* without silicate */
+}
+
+void co2_constants_at(double practical_salinity, double temperature, co2_constants *constants) {
+    const powers p = constants_of_alkalinity(practical_salinity, temperature, constants);
+
+    /* Yao and Millero 1995, Aquat. Geochem. 1, 53-88, seawater scale */
+    constants->ksi = p.total_of_sws * exp(-8904.2 * p.per_t + 117.4 - 19.334 * p.ln_t
+                                          + (-458.79 * p.per_t + 3.5913) * p.root_i
+                                          + (188.74 * p.per_t - 1.5998) * p.i
+                                          + (-12.1652 * p.per_t + 0.07871) * p.i * p.i + p.ln_water);
+
+    /* Mucci 1983, Am. J. Sci. 283, 780-799 */
+    constants->ksp_calcite = exp(LN10 * (-171.9065 - 0.077993 * p.t + 2839.319 * p.per_t
+                                         + (-0.77712 + 0.0028426 * p.t + 178.34 * p.per_t) * p.root_s
+                                         - 0.07711 * p.s + 0.0041249 * p.s15) + 71.595 * p.ln_t);
+
     /* Weiss and Price 1980, Mar. Chem. 8, 347-359, eq. 10 */
-    constants->dry_share = 1 - exp(24.4543 - 67.4509 / hundredth - 4.8489 * ln_hundredth - 0.000544 * s);
+    constants->dry_share = 1 - exp(24.4543 - 67.4509 / p.hundredth - 4.8489 * p.ln_hundredth - 0.000544 * p.s);
 
     /* Takahashi et al. 1982, in GEOSECS Pacific Expedition 3 */
-    constants->fh = 1.2948 - 0.002036 * t + (0.0004607 - 0.000001475 * t) * s2;
+    constants->fh = 1.2948 - 0.002036 * p.t + (0.0004607 - 0.000001475 * p.t) * p.s2;
 }
 
 /* Totals in mol/kg, and what a hydrogen ion concentration on the total scale makes of them. */
@@ -172,11 +201,11 @@ static double start(double alkalinity, const co2_constants *k, const totals *of)
 }
 
 /* ln[H+] by Newton's steps, and halves of the bracket where one leads out of it: alkalinity only falls with [H+]. */
-static int solve(double alkalinity, const co2_constants *k, const totals *of, double *ln_h, double *slope) {
-    const double enough = 1e-12 * LN10;
+static int solve(double alkalinity, const co2_constants *k, const totals *of, double first, double enough,
+                 double *ln_h, double *slope) {
     double low = LOWEST_LN_H;
     double high = 0;
-    double x = log(start(alkalinity, k, of));
+    double x = first;
     for (int step = 1; step <= 100; step++) {
         const double excess = alkalinity_at(exp(x), k, of, slope) - alkalinity;
         if (excess > 0) {
@@ -198,6 +227,16 @@ static int solve(double alkalinity, const co2_constants *k, const totals *of, do
     return 0;
 }
 
+int co2_hydrogen_near(double alkalinity, double dic, double phosphate, double ammonia, const co2_constants *k,
+                      double *ln_h) {
+    const totals of = {
+        .dic = dic, .phosphate = phosphate, .silicate = 0, .ammonia = ammonia, .total_of_free = 1 + k->sulfate / k->ks,
+    };
+    double slope;
+    /* Steps square the error: after one of this length none is left to see. */
+    return solve(alkalinity, k, &of, *ln_h, 1e-8, ln_h, &slope);
+}
+
 int co2_solve(const co2_input *input, co2_state *state) {
     co2_constants k;
     co2_constants_at(input->practical_salinity, input->temperature, &k);
@@ -208,9 +247,10 @@ int co2_solve(const co2_input *input, co2_state *state) {
         .ammonia = 1e-6 * input->ammonia,
         .total_of_free = 1 + k.sulfate / k.ks,
     };
+    const double alkalinity = 1e-6 * input->alkalinity;
     double ln_h;
     double slope;
-    const int steps = solve(1e-6 * input->alkalinity, &k, &of, &ln_h, &slope);
+    const int steps = solve(alkalinity, &k, &of, log(start(alkalinity, &k, &of)), 1e-12 * LN10, &ln_h, &slope);
     if (steps == 0) {
         return 0;
     }

@@ -37,6 +37,13 @@ typedef struct {
 
 void co2_constants_at(double practical_salinity, double temperature, co2_constants *constants);
 
+/* Those that pH, gas and aragonite ask for where there is no silicate: all but ksi, ksp_calcite, dry_share and fh. */
+void co2_constants_of_water(double practical_salinity, double temperature, co2_constants *constants);
+
+/* Finds ln[H+] on the total scale from a guess in its place; mol/kg. Returns the steps taken, or 0 as below. */
+int co2_hydrogen_near(double alkalinity, double dic, double phosphate, double ammonia, const co2_constants *constants,
+                      double *ln_h);
+
 /* Returns the steps taken, or 0 where no pH between 0 and 15 gives the alkalinity. */
 int co2_solve(const co2_input *input, co2_state *state);
 

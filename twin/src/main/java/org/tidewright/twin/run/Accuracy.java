@@ -14,13 +14,15 @@ import org.tidewright.twin.contract.Stock;
  * @param temperature least error of a body's temperature
  * @param oxygen least error of a body's dissolved oxygen
  * @param longestStep so that no crossing is stepped over twice
+ * @param grains least error of every other stock, in {@linkplain Stock#grain() grains}
  */
 public record Accuracy(
         @Unit("1") double relative,
         @Unit("m^3") double volume,
         @Unit("K") double temperature,
         @Unit("mol/m^3") double oxygen,
-        @Unit("s") double longestStep) {
+        @Unit("s") double longestStep,
+        @Unit("1") double grains) {
 
     /**
      * For levels that move within seconds: 1 µL. A drain that draws air shifts by seconds, and the water with it by a
@@ -28,10 +30,10 @@ public record Accuracy(
      */
     public static final Accuracy OF_WATER_LEVELS = new Accuracy(1e-9, 1e-9, 1e-2, 1e-2, 5);
 
-    /** For temperature and oxygen over hours: 1 mK, 0.03 mg/m³. */
+    /** For temperature and oxygen over hours: 1 mK, 0.03 mg/L. */
     public static final Accuracy OF_SLOW_CHANGE = new Accuracy(1e-6, 1e-6, 1e-3, 1e-3, 3600);
 
-    /** For a year of everything: 1 mK, 0.3 mg/m³ of oxygen, a thousandth of each stock a day's wrong at most. */
+    /** For a year of everything: 10 mK, 0.03 mg/L of oxygen, a thousandth of each stock a day's wrong at most. */
     public static final Accuracy OF_A_YEAR = new Accuracy(1e-4, 1e-5, 1e-2, 1e-3, 7200);
 
     /** Salt per water does not matter to any mechanism within a percent; 1 g is far finer. */
@@ -42,6 +44,22 @@ public record Accuracy(
 
     /** Water in which a living stock counts its grains, m³. */
     private static final double ONE_TANK = 0.1;
+
+    /** Where the other stocks are followed to a grain each. */
+    public Accuracy(
+            @Unit("1") double relative,
+            @Unit("m^3") double volume,
+            @Unit("K") double temperature,
+            @Unit("mol/m^3") double oxygen,
+            @Unit("s") double longestStep) {
+        this(relative, volume, temperature, oxygen, longestStep, 1);
+    }
+
+    /** The same so many times closer, every error of it; the longest step stays. */
+    public Accuracy closer(@Unit("1") double times) {
+        return new Accuracy(
+                relative / times, volume / times, temperature / times, oxygen / times, longestStep, grains / times);
+    }
 
     Tolerance tolerance(Network network, State state) {
         double[] absolute = new double[network.size()];
@@ -58,11 +76,11 @@ public record Accuracy(
     private double least(Network network, Body body, Stock stock, double filled) {
         double water = Math.max(filled, 1e-3);
         return switch (stock) {
-            case WATER -> body.shape() == Shape.none() ? Math.min(volume, VAPOUR) : volume;
-            case SALT -> SALT;
+            case WATER -> body.shape() == Shape.none() ? Math.min(volume, grains * VAPOUR) : volume;
+            case SALT -> grains * SALT;
             case HEAT -> temperature * (network.density() * network.specificHeat() * water + body.solidHeatCapacity());
             case OXYGEN -> oxygen * water;
-            default -> stock.grain() * (filled > 0 ? filled : ONE_TANK);
+            default -> grains * stock.grain() * (filled > 0 ? filled : ONE_TANK);
         };
     }
 }

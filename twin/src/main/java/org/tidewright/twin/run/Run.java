@@ -58,6 +58,25 @@ public final class Run {
     private boolean switched;
     private @Nullable Account account;
     private double time;
+    private long steps;
+
+    /** How a run steps. */
+    public enum Method {
+        /** As its network and accuracy ask: what a run does unless told otherwise. */
+        AS_SUITS,
+        /** All of it explicitly, fast exchange too. */
+        EXPLICIT,
+        ADDITIVE_OF_ORDER_3,
+        ADDITIVE_OF_ORDER_4
+    }
+
+    /**
+     * What a run took so far.
+     *
+     * @param evaluations of all rates
+     * @param steps that were accepted
+     */
+    public record Effort(long evaluations, long steps) {}
 
     /** A setting to be changed at a time. */
     private record Order(double time, Setting setting, double value) {}
@@ -69,6 +88,11 @@ public final class Run {
      * @param state where it starts; changed by the run
      */
     public Run(Network network, @Unit("*") double[] parameters, State state, Accuracy accuracy) {
+        this(network, parameters, state, accuracy, Method.AS_SUITS);
+    }
+
+    /** The same by a method of choice, to compare methods. */
+    public Run(Network network, @Unit("*") double[] parameters, State state, Accuracy accuracy, Method method) {
         if (parameters.length != network.parameters().size()) {
             throw new IllegalArgumentException(
                     "the network has " + network.parameters().size() + " parameters, not " + parameters.length);
@@ -80,9 +104,15 @@ public final class Run {
         rightHandSide = new RightHandSide(network, parameters, settings);
         longestStep = accuracy.longestStep();
         Tolerance tolerance = accuracy.tolerance(network, state);
-        stepper = rightHandSide.exchanges()
-                ? additive(rightHandSide, tolerance, accuracy)
-                : new DormandPrince(rightHandSide, tolerance);
+        stepper = switch (method) {
+            case AS_SUITS ->
+                rightHandSide.exchanges()
+                        ? additive(rightHandSide, tolerance, accuracy)
+                        : new DormandPrince(rightHandSide, tolerance);
+            case EXPLICIT -> new DormandPrince(rightHandSide, tolerance);
+            case ADDITIVE_OF_ORDER_3 -> AdditiveRungeKutta.ofOrder3(rightHandSide, tolerance);
+            case ADDITIVE_OF_ORDER_4 -> AdditiveRungeKutta.ofOrder4(rightHandSide, tolerance);
+        };
         Moment guarded = new Moment(network, parameters, settings);
         happened = new boolean[network.watches().size()];
         for (int i = 0; i < happened.length; i++) {
@@ -135,6 +165,11 @@ public final class Run {
         }
         account.reach(time);
         return account;
+    }
+
+    /** What the run took so far. */
+    public Effort effort() {
+        return new Effort(rightHandSide.evaluations, steps);
     }
 
     /** What the watches and routines did so far, in order of time. */
@@ -358,6 +393,7 @@ public final class Run {
 
         @Override
         public void step(Interpolant step) {
+            steps++;
             while (next < times.length && times[next] <= step.to()) {
                 step.at(Math.max(times[next], step.from()), stocks);
                 sampler.take(next, shown.at(times[next], stocks));
@@ -406,6 +442,7 @@ public final class Run {
         private final Moment linearised;
         private final List<Tape> tapes = new ArrayList<>();
         private @Nullable Account account;
+        private long evaluations;
         private int stage;
         private double end = Double.POSITIVE_INFINITY;
         private double lastBeforeEnd;
@@ -475,6 +512,7 @@ public final class Run {
 
         @Override
         public void slopes(double time, double[] stocks, double[] slopes) {
+            evaluations++;
             Arrays.fill(slopes, 0);
             now.at(time < end ? time : lastBeforeEnd, stocks);
             flows.into(slopes);

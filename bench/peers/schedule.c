@@ -1,0 +1,133 @@
+#include "schedule.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum kind { MOVE, DRAIN, PEOPLE, FILL, LEAVE, EMPTY };
+
+typedef struct {
+    enum kind kind;
+    int state;     /* what gains, or the body that is filled, cut or emptied, by its first state */
+    double amount;
+} deed;
+
+typedef struct {
+    double first, period;
+    size_t from, to; /* its deeds */
+} event;
+
+struct schedule {
+    event *events;
+    deed *deeds;
+    size_t event_count, deed_count;
+};
+
+static int needed(const char *stock, const char *body) {
+    const int state = state_named(stock, body);
+    if (state < 0) {
+        fprintf(stderr, "no equation for %s of %s\n", stock, body);
+        exit(2);
+    }
+    return state;
+}
+
+static int deed_of(const plan_line *line, deed *d) {
+    char *const *part = line->part;
+    if (strcmp(part[0], "move") == 0) {
+        const deed made = {MOVE, needed(part[1], part[3]), plan_value(part[4])};
+        *d = made;
+    } else if (strcmp(part[0], "water") == 0) {
+        const deed made = {DRAIN, needed("WATER", part[1]), plan_value(part[3])};
+        *d = made;
+    } else if (strcmp(part[0], "set") == 0 && strcmp(part[1], "people in the room") == 0) {
+        const deed made = {PEOPLE, 0, plan_value(part[2])};
+        *d = made;
+    } else if (strcmp(part[0], "fill") == 0) {
+        const deed made = {FILL, needed("WATER", part[1]), plan_value(part[2])};
+        *d = made;
+    } else if (strcmp(part[0], "leave") == 0) {
+        const deed made = {LEAVE, needed("ORGANIC_CARBON", part[1]), plan_value(part[2])};
+        *d = made;
+    } else if (strcmp(part[0], "empty") == 0) {
+        const deed made = {EMPTY, needed("PHOSPHATE", part[1]), 0};
+        *d = made;
+    } else {
+        return 0;
+    }
+    return 1;
+}
+
+schedule *schedule_of(const plan *p) {
+    schedule *s = calloc(1, sizeof *s);
+    s->events = calloc(p->count, sizeof *s->events);
+    s->deeds = calloc(p->count, sizeof *s->deeds);
+    for (size_t i = 0; i < p->count; i++) {
+        const plan_line *line = &p->lines[i];
+        if (line->parts > 0 && strcmp(line->part[0], "event") == 0) {
+            const event e = {plan_value(line->part[2]), plan_value(line->part[3]), s->deed_count, s->deed_count};
+            s->events[s->event_count++] = e;
+        } else if (line->parts > 0 && s->event_count > 0 && deed_of(line, &s->deeds[s->deed_count])) {
+            s->events[s->event_count - 1].to = ++s->deed_count;
+        }
+    }
+    return s;
+}
+
+static double next_of(const event *e, double after) {
+    if (after < e->first) {
+        return e->first;
+    }
+    return e->first + (floor((after - e->first) / e->period) + 1) * e->period;
+}
+
+double schedule_next(const schedule *s, double after) {
+    double next = HUGE_VAL;
+    for (size_t i = 0; i < s->event_count; i++) {
+        next = fmin(next, next_of(&s->events[i], after));
+    }
+    return next;
+}
+
+static void perform(const event *e, const deed *deeds, room *r, double *y) {
+    double factor = 1;
+    for (size_t k = e->from; k < e->to; k++) {
+        const deed *d = &deeds[k];
+        switch (d->kind) {
+            case MOVE:
+                y[d->state] += factor * d->amount;
+                break;
+            case DRAIN:
+                room_drain(r, y, d->state / OF_WATER, d->amount);
+                break;
+            case PEOPLE:
+                room_people(r, d->amount);
+                break;
+            case FILL: /* the moves after it fill the whole */
+                factor = fmax(0, d->amount - y[d->state]) / d->amount;
+                break;
+            case LEAVE: {
+                const double standing = y[d->state + 1];
+                const double left = standing > d->amount ? d->amount / standing : 1;
+                for (int i = 0; i < 3; i++) {
+                    y[d->state + i] *= left;
+                }
+                break;
+            }
+            case EMPTY:
+                y[d->state] = 0;
+                y[d->state + 1] = 0;
+                break;
+        }
+    }
+}
+
+void schedule_do(const schedule *s, double time, room *r, double *y) {
+    for (size_t i = 0; i < s->event_count; i++) {
+        const event *e = &s->events[i];
+        if (next_of(e, time - e->period / 2) == time || time == e->first) {
+            perform(e, s->deeds, r, y);
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package org.tidewright.bench;
+
+import static java.util.Objects.requireNonNull;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import org.tidewright.plan.model.Algae;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Mechanism;
+import org.tidewright.twin.contract.Parameter;
+import org.tidewright.twin.contract.Routine;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.Shape;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.biota.MacroalgaeGrowth;
+import org.tidewright.twin.mechanism.biota.Macroalgae;
+import org.tidewright.twin.run.Accuracy;
+import org.tidewright.twin.run.Network;
+import org.tidewright.twin.run.Run;
+import org.tidewright.twin.run.State;
+import org.tidewright.twin.system.SystemTwin;
+
+/**
+ * Writes the harbour room's twin as plain text for a program that has the same equations in another language: every number
+ * that is this plan's, what happens when, where it starts, and the course of our own run. One line for each, its parts
+ * parted by tabs; {@code bench/peers/plan.c} reads it.
+ */
+public final class TwinExport {
+    private static final double DAY = 86_400;
+    private static final double HOUR = 3600;
+    private static final int DAYS = 10;
+
+    /** Absolute errors a millionth of those of a year's run, so that the relative one is what counts. */
+    private static final Accuracy CLOSE = new Accuracy(1e-8, 1e-11, 1e-8, 1e-9, 7200, 1e-6);
+
+    private static final String RESERVOIR = "reservoir";
+
+    private final PrintWriter out;
+    private final Plan plan = ExamplePlan.named("harbour-room");
+    private final SystemTwin twin = SystemTwin.of(plan);
+    private final Network network = twin.network();
+    private final State start = twin.start(network.usualParameters());
+
+    private TwinExport(PrintWriter out) {
+        this.out = out;
+    }
+
+    /** Writes to standard output. */
+    public static void main(String[] arguments) throws IllegalAccessException {
+        PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        new TwinExport(out).write();
+        out.flush();
+    }
+
+    private void write() throws IllegalAccessException {
+        out.println("number\tdensity\t" + network.density());
+        out.println("number\tspecificHeat\t" + network.specificHeat());
+        for (Parameter parameter : network.parameters()) {
+            out.println("parameter\t" + parameter.name() + "\t" + parameter.usual());
+        }
+        for (Setting setting : network.settings()) {
+            out.println("setting\t" + setting.name() + "\t" + setting.initial());
+        }
+        stocks();
+        View now = viewOf(start);
+        MechanismFields fields = new MechanismFields(out, now);
+        for (Mechanism mechanism : network.mechanisms()) {
+            fields.write(mechanism);
+        }
+        for (Routine routine : network.routines()) {
+            event(routine, now);
+        }
+        course();
+    }
+
+    private View viewOf(State state) {
+        return new Run(network, network.usualParameters(), state, Accuracy.OF_A_YEAR).now();
+    }
+
+    private void stocks() {
+        for (Body body : network.bodies()) {
+            if (!body.isOutside()) {
+                out.println("body\t" + body + "\t" + body.solidHeatCapacity());
+                for (Stock stock : body.held()) {
+                    out.println("stock\t" + stock + "\t" + body + "\t" + start.get(body, stock) + "\t"
+                            + absolute(body, stock));
+                }
+            }
+        }
+    }
+
+    /** The absolute tolerance of {@link Accuracy#OF_A_YEAR}; an accuracy so many times closer divides it. */
+    private double absolute(Body body, Stock stock) {
+        Accuracy year = Accuracy.OF_A_YEAR;
+        double filled = start.get(body, Stock.WATER);
+        double water = Math.max(filled, 1e-3);
+        return switch (stock) {
+            case WATER -> body.shape() == Shape.none() ? Math.min(year.volume(), 1e-7) : year.volume();
+            case SALT -> 1e-3;
+            case HEAT ->
+                year.temperature() * (network.density() * network.specificHeat() * water + body.solidHeatCapacity());
+            case OXYGEN -> year.oxygen() * water;
+            default -> stock.grain() * (filled > 0 ? filled : 0.1);
+        };
+    }
+
+    /** Three deeds answer to the state; all others are told by the amounts they move. */
+    private void event(Routine routine, View now) {
+        var times = RoutineTimes.of(routine, now);
+        for (RoutineTimes.Time time : times) {
+            out.println("event\t" + routine.name() + "\t" + time.first() + "\t" + time.period());
+            deed(routine, now);
+        }
+    }
+
+    private void deed(Routine routine, View now) {
+        if (routine.name().startsWith("harvest in the ")) {
+            String bed = routine.name().substring("harvest in the ".length());
+            out.println("leave\talgae in the " + bed + "\t" + leftStanding());
+        } else if (routine.name().endsWith(": medium changed")) {
+            out.println("empty\tmedium of the " + routine.name().replace(": medium changed", ""));
+        } else if (routine.name().equals("reservoir refilled")) {
+            State dry = start.copy();
+            Body reservoir = network.body(RESERVOIR);
+            reservoir.held().forEach(stock -> dry.set(reservoir, stock, 0));
+            DeedRecord filling = new DeedRecord();
+            routine.deed().happen(viewOf(dry), filling);
+            out.println("fill\t" + RESERVOIR + "\t" + start.get(reservoir, Stock.WATER));
+            filling.write(out);
+        } else {
+            DeedRecord record = new DeedRecord();
+            routine.deed().happen(now, record);
+            record.write(out);
+        }
+    }
+
+    private double leftStanding() {
+        Algae algae = requireNonNull(requireNonNull(plan.refugium()).algae());
+        return Macroalgae.nitrogenOf(requireNonNull(algae.leftStanding()).in("kg") * MacroalgaeGrowth.DRY.usual());
+    }
+
+    /** Each hour of ten days, at a minute when nothing happens; the stocks in the order of their lines above. */
+    private void course() {
+        State state = start.copy();
+        Run run = new Run(network, network.usualParameters(), state, CLOSE);
+        double[] times = new double[24 * DAYS];
+        Arrays.setAll(times, hour -> HOUR * (hour + 0.4));
+        run.until(DAYS * DAY, times, (sample, now) -> {
+            out.print("sample\t" + now.time() + "\t"
+                    + now.solution(twin.display()).ph() + "\t" + twin.roomAir().carbonDioxide(now));
+            TwinTimes.stocks(network, now, value -> out.print("\t" + value));
+            out.println();
+        });
+    }
+}
