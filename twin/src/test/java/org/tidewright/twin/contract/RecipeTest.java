@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.twin.run.Network;
 
 /**
- * Alkalinity follows from charge: the rules of Wolf-Gladrow, Zeebe, Klaas, Koertzinger and Dickson 2007, Mar. Chem. 106,
- * 287-300, for what each process does to it. All numbers are per mole.
+ * Alkalinity follows from charge: the rules of Wolf-Gladrow, Zeebe, Klaas, Koertzinger and Dickson 2007, Mar. Chem.
+ * 106, 287-300, for what each process does to it. All numbers are per mole.
  */
 class RecipeTest {
     private static final double ROUNDING = 1e-12;

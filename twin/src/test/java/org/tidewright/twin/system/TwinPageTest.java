@@ -19,7 +19,9 @@ import org.tidewright.twin.TestPlans;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
 
-/** The page about the complete twin knows every mechanism, and every number of one example that is not known exactly. */
+/**
+ * The page about the complete twin knows every mechanism, and every number of one example that is not known exactly.
+ */
 class TwinPageTest {
     private static final Path PAGE = Path.of("..", "docs", "science", "the-twin.md");
     private static final Path SOURCES = Path.of("src", "main", "java");

@@ -78,9 +78,9 @@ class WaterChangesTest {
     }
 
     /**
-     * Salt left by a balanced dosing of 0.8 dKH/day into 200 L: 500 mg/L in 30 days, so 0.1167 g/L a week; with a tenth
-     * changed every week it climbs to 1.167 g/L before each change. Before the k-th change it is r (1 - (1 - w)^k) / w, r
-     * of a week. Both figures are of a worked example, four digits.
+     * Salt left by a balanced dosing of 0.8 dKH/day into 200 L: 500 mg/L in 30 days, so 0.1167 g/L a week; with a
+     * tenth changed every week it climbs to 1.167 g/L before each change. Before the k-th change it is r (1 - (1 -
+     * w)^k) / w, r of a week. Both figures are of a worked example, four digits.
      */
     @Test
     void aSteadyDoseAndChangesClimbToThePlateauWorkedOut() {

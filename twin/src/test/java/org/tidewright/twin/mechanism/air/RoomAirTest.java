@@ -85,8 +85,8 @@ class RoomAirTest {
     }
 
     /**
-     * Vapour likewise: 50 g/h into 30 m³/h make 1.667 g/m³, which by the perfect gas is 1.667/18.015 mol/m³ R T = 225.5 Pa
-     * above outdoors.
+     * Vapour likewise: 50 g/h into 30 m³/h make 1.667 g/m³, which by the perfect gas is 1.667/18.015 mol/m³ R T =
+     * 225.5 Pa above outdoors.
      */
     @Test
     void itsVapourFollowsTheSameForm() {

@@ -75,8 +75,9 @@ class BubbleGasesTest {
     }
 
     /**
-     * A shallow, coarse stone hardly changes its air: the two gases are then as the root of their Schmidt numbers, 568 for
-     * oxygen and 668 for carbon dioxide in seawater of 20 °C (Wanninkhof 2014, table 1), each by its own distance from rest.
+     * A shallow, coarse stone hardly changes its air: the two gases are then as the root of their Schmidt numbers,
+     * 568 for oxygen and 668 for carbon dioxide in seawater of 20 °C (Wanninkhof 2014, table 1), each by its own
+     * distance from rest.
      */
     @Test
     void airThatRisesABreathIsLikeASurface() {

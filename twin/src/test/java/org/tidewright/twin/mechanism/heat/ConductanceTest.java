@@ -67,7 +67,10 @@ class ConductanceTest {
         assertThat(run.now().temperature(room)).isCloseTo(-5 + 25 / Math.E, within(1e-6));
     }
 
-    /** A proportional controller of strength s against a loss H: T = (s T_set + H T_out) / (s + H), off by H/s of the rest. */
+    /**
+     * A proportional controller of strength s against a loss H: T = (s T_set + H T_out) / (s + H), off by H/s of the
+     * rest.
+     */
     @Test
     void theHouseHoldsTheRoomWithinATenthOfAKelvin() {
         double capacity = 3.9e6;

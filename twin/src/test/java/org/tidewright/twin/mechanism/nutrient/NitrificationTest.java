@@ -14,7 +14,9 @@ import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
 
-/** Nitrification as a mechanism in water whose oxygen and pH are held, in mg/L of nitrogen and days as keepers count. */
+/**
+ * Nitrification as a mechanism in water whose oxygen and pH are held, in mg/L of nitrogen and days as keepers count.
+ */
 class NitrificationTest {
     private static final double DAY = 86_400;
     private static final double MILLIGRAM = 1 / 14.0067; // mol/m³ in mg/L
@@ -79,8 +81,8 @@ class NitrificationTest {
     // ── start-up ──
 
     /**
-     * A new tank of 26 °C with one dose of 2 mg/L, worked through apart from this code by Euler's method with steps of 0.01
-     * day; its numbers were given to 3 %. It leaves out the nitrogen that goes into cells, 2 %.
+     * A new tank of 26 °C with one dose of 2 mg/L, worked through apart from this code by Euler's method with steps
+     * of 0.01 day; its numbers were given to 3 %. It leaves out the nitrogen that goes into cells, 2 %.
      */
     @Test
     void aNewTankGoesThroughAmmoniaAndNitriteAsWorkedOut() {
@@ -124,9 +126,9 @@ class NitrificationTest {
     // ── what it uses ──
 
     /**
-     * Ebeling, Timmons and Bisogni 2006, Aquaculture 257, 346-358, eq. 4: NH4+ + 1.83 O2 + 1.97 HCO3- turn into 0.0244 cells
-     * and 0.976 nitrate. With fewer cells, as here, alkalinity is a little nearer to the 2 of Wolf-Gladrow et al. 2007, and
-     * oxygen to 2.
+     * Ebeling, Timmons and Bisogni 2006, Aquaculture 257, 346-358: NH4+ + 1.83 O2 + 1.97 HCO3- turn into
+     * 0.0244 cells and 0.976 nitrate. With fewer cells, as here, alkalinity is a little nearer to the 2 of
+     * Wolf-Gladrow et al. 2007, and oxygen to 2.
      */
     @Test
     void anAmmoniumCostsTheOxygenAndAlkalinityOfThePrintedReaction() {
@@ -158,8 +160,8 @@ class NitrificationTest {
     // ── growth ──
 
     /**
-     * With plenty of ammonia cells grow as Verhulst's curve, C = C_max / (1 + (C_max/C0 - 1) e^(-g t)), g = mu m - b. In a
-     * lake, so that they use nothing up: m = S/(K + S) O/(K_O + O) = 20/20.1 6.4/6.9 at the usual constants.
+     * With plenty of ammonia cells grow as Verhulst's curve, C = C_max / (1 + (C_max/C0 - 1) e^(-g t)), g = mu m - b.
+     * In a lake, so that they use nothing up: m = S/(K + S) O/(K_O + O) = 20/20.1 6.4/6.9 at the usual constants.
      */
     @Test
     void cellsGrowAlongVerhulstsCurveToWhatTheSurfacesCarry() {

@@ -96,8 +96,8 @@ class CirculationTest {
     }
 
     /**
-     * A sump that nobody tops up falls to the pump's intake within its last litre and stays there; from then on the display
-     * loses what evaporates.
+     * A sump that nobody tops up falls to the pump's intake within its last litre and stays there; from then on the
+     * display loses what evaporates.
      */
     @Test
     void aPumpThatDrawsAirLeavesTheSumpItsLastWater() {

@@ -36,7 +36,10 @@ class TopOffFloatTest {
         section.with((now, out) -> out.move(Stock.WATER, water, section.world(), EVAPORATION));
     }
 
-    /** 4 L a day over 40 days are 160 L, whichever way; at the end the two may differ by one travel of the float, 0.8 L. */
+    /**
+     * 4 L a day over 40 days are 160 L, whichever way; at the end the two may differ by one travel of the float, 0.8
+     * L.
+     */
     @Test
     void itPumpsInFortyDaysWhatAClickingFloatPumps() {
         evaporation();
@@ -68,8 +71,8 @@ class TopOffFloatTest {
     }
 
     /**
-     * The share s = (V_full - V)/V_a, V_a what is pumped in half an hour, 30 L, settles at E/Q: V = V_full - V_a E/Q, which
-     * is E over half an hour, 0.083 L.
+     * The share s = (V_full - V)/V_a, V_a what is pumped in half an hour, 30 L, settles at E/Q: V = V_full - V_a E/Q,
+     * which is E over half an hour, 0.083 L.
      */
     @Test
     void itHoldsTheLevelToWhatEvaporatesInHalfAnHour() {
