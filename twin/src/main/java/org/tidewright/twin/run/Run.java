@@ -39,6 +39,9 @@ public final class Run {
 
     private static final double QUARTER_HOUR = 900;
 
+    /** Far shorter than anything takes, and yet not lost when a time of day is worked out from it. */
+    private static final double JUST_BEFORE = 1e-6;
+
     /** Relative accuracy below which the method of order 4 is the cheaper one, as measured. */
     private static final double CLOSE = 3e-5;
 
@@ -464,7 +467,7 @@ public final class Run {
          */
         void endAt(double newEnd) {
             end = newEnd;
-            lastBeforeEnd = Math.nextDown(newEnd);
+            lastBeforeEnd = newEnd - JUST_BEFORE;
         }
 
         boolean exchanges() {

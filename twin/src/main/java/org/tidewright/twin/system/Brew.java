@@ -19,7 +19,8 @@ public final class Brew {
      * @param perVolume amounts per volume in each stock's unit; heat in J above 0 °C, water itself left out
      */
     public Brew(@Unit("*") Map<Stock, Double> perVolume) {
-        this.perVolume = new EnumMap<>(perVolume);
+        this.perVolume = new EnumMap<>(Stock.class);
+        this.perVolume.putAll(perVolume);
         this.perVolume.put(Stock.WATER, 1.0);
         stocks = this.perVolume.keySet().toArray(Stock[]::new);
         amounts = this.perVolume.values().stream().mapToDouble(amount -> amount).toArray();
