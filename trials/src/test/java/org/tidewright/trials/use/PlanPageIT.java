@@ -28,7 +28,7 @@ class PlanPageIT {
             page.locator("[data-faults] a").last().click();
             assertThat((Boolean) page.evaluate(
                             "() => { const t = document.getElementById('plan-text'); return document.activeElement === t"
-                                    + " && t.value.slice(0, t.selectionStart).split('\\n').length === 22; }"))
+                                    + " && t.value.slice(0, t.selectionEnd).split('\\n').pop().includes('heigth'); }"))
                     .isTrue();
             visit.assertNothingWentWrong();
             visit.assertAccessible();
