@@ -245,7 +245,7 @@ static void surroundings(const plan *p, room *r) {
     r->vapour_outdoors = plan_of(p, m, "vapourOutdoors");
     r->carbon_outdoors = plan_of(p, m, "carbonDioxideOutdoors");
     m = plan_mechanism(p, "Battery", "store", "battery");
-    r->battery_on = plan_of(p, m, "on") > 0;
+    r->battery_on = plan_of(p, m, "on") > 0 && plan_of(p, m, "mains") <= 0;
     r->idle = plan_of(p, m, "idle");
     m = plan_mechanism(p, "People", "air", "air of the room");
     r->breath = plan_of(p, m, "carbonDioxide");

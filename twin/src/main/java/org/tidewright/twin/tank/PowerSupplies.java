@@ -50,11 +50,12 @@ public final class PowerSupplies {
         this.builder = builder;
         this.backup = backup;
         this.mains = mains;
-        battery = backup == null || backup.battery() == null ? null : battery(builder, room, backup.battery());
+        battery = backup == null || backup.battery() == null ? null : battery(builder, room, mains, backup.battery());
         generator = backup == null || backup.generator() == null ? null : generator(builder, backup.generator());
     }
 
-    private static Source battery(Network.Builder builder, Body room, Backup.Battery described) {
+    private static Source battery(
+            Network.Builder builder, Body room, Supply.@Nullable Source mains, Backup.Battery described) {
         boolean leadAcid = described.chemistry() == Backup.Chemistry.LEAD_ACID;
         Body store = builder.body("battery");
         Setting on = builder.setting("battery gives power", 1);
@@ -82,7 +83,7 @@ public final class PowerSupplies {
                 12,
                 Basis.FROM_MEMORY,
                 "small inverters, converters less");
-        builder.add(new Battery(store, room, on, idle));
+        builder.add(new Battery(store, room, mains == null ? null : mains.on(), on, idle));
         return new Source(new Supply.Source(store, on, inverter), usable, described.feeds());
     }
 
