@@ -13,16 +13,22 @@ import org.tidewright.plan.model.Algae;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.quantity.Amount;
+import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.forecast.Change;
 import org.tidewright.twin.forecast.Course;
 import org.tidewright.twin.forecast.Forecast;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.run.Account;
 import org.tidewright.twin.system.Lever;
 
 /** The twin of a plan settled, with its course as it is run: what every question about its nutrients begins from. */
 public final class NutrientForecast {
     /** How far it looks ahead. */
     public static final double DAYS = 84;
+
+    /** Share of what fish gain as it is run that is taken for nothing. */
+    private static final double UNSEEN = 0.01;
 
     private static final int SAMPLES_A_DAY = 8;
     private static final double DAY = 86_400;
@@ -93,7 +99,8 @@ public final class NutrientForecast {
             }
         }
         Sources sources = new Sources();
-        NutrientWords words = new NutrientWords(positions, curves, brokenOff, sources);
+        NutrientWords words = new NutrientWords(
+                positions, curves, fishLoseWeight(changed == null ? asRun : changed), brokenOff, sources);
         return new NutrientReport(
                 words.lead(),
                 words.doubt(),
@@ -104,6 +111,26 @@ public final class NutrientForecast {
                 words.cautions(),
                 words.keys(),
                 sources.all());
+    }
+
+    /**
+     * Whether the fish gain no carbon any more: they burn themselves, or have done so to the end. Carbon, because nitrogen
+     * is kept while fat is burnt.
+     */
+    private boolean fishLoseWeight(Course course) {
+        boolean areThere =
+                plan.inhabitants() != null && !plan.inhabitants().fish().isEmpty();
+        return areThere && fishCarbon(course) <= UNSEEN * Math.abs(fishCarbon(asRun));
+    }
+
+    private double fishCarbon(Course course) {
+        List<Body> fish = forecast.twin().network().bodies().stream()
+                .filter(body -> !body.isOutside())
+                .filter(body -> FlowPlace.of(body, forecast.twin().waters()).equals(FlowPlace.FISH))
+                .toList();
+        return course.account().of(Stock.ORGANIC_CARBON, fish).stream()
+                .mapToDouble(Account.Line::amount)
+                .sum();
     }
 
     private FlowPicture picture(Element element, Course course) {

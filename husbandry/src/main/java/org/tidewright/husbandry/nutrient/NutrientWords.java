@@ -16,6 +16,8 @@ import org.tidewright.twin.forecast.Quantity;
 
 /** What the courses mean: act first, then the reason. */
 final class NutrientWords {
+    private static final String FEED = "feed";
+
     /** Phosphate may fall by this share in a week without harm to corals; common practice. */
     private static final double SAFE_FALL = 0.2;
 
@@ -35,6 +37,7 @@ final class NutrientWords {
     private final boolean hasMedium;
     private final NutrientCurve nitrate;
     private final NutrientCurve phosphate;
+    private final boolean fishLoseWeight;
     private final @Nullable String brokenOff;
     private final String course;
     private final String food;
@@ -43,15 +46,17 @@ final class NutrientWords {
     NutrientWords(
             List<NutrientReport.Position> positions,
             List<NutrientCurve> curves,
+            boolean fishLoseWeight,
             @Nullable String brokenOff,
             Sources sources) {
         moved = positions.stream().filter(NutrientReport.Position::isMoved).toList();
         isFed = positions.stream()
-                .anyMatch(position -> position.handle().lever().equals("feed"));
+                .anyMatch(position -> position.handle().lever().equals(FEED));
         hasMedium = positions.stream()
                 .anyMatch(position -> position.handle().symbol().equals("g"));
         nitrate = curve(curves, Quantity.NITRATE);
         phosphate = curve(curves, Quantity.PHOSPHATE);
+        this.fishLoseWeight = fishLoseWeight;
         this.brokenOff = brokenOff;
         course = sources.key(
                 "Courses and flows over twelve weeks",
@@ -151,6 +156,9 @@ final class NutrientWords {
         String name = "the " + lower(one.handle().words());
         String there = number(one, one.value());
         String leave = "Leave " + name + " at " + number(one, one.handle().planned()) + ": at " + there + " ";
+        if (fishLoseWeight && one.handle().lever().equals(FEED)) {
+            return Sentence.of(leave + "the fish lose weight; ", effect, ".");
+        }
         if (!isTellable()) {
             return Sentence.of(leave + "no test could tell the difference in twelve weeks; ", effect, ".");
         }
@@ -169,6 +177,11 @@ final class NutrientWords {
     /** Whether the change makes phosphate fall faster than is safe, and faster than it does already. */
     private boolean fallsTooFast() {
         return phosphate.steepestFall() > SAFE_FALL && phosphate.steepestFall() > phosphate.steepestFallAsRun() + NOISE;
+    }
+
+    private static boolean isLessFood(NutrientReport.Position position) {
+        return position.handle().lever().equals(FEED)
+                && position.value() < position.handle().planned();
     }
 
     private static String percent(double share) {
@@ -217,6 +230,15 @@ final class NutrientWords {
             cautions.add(
                     "Never change two things at once: if something goes wrong, nobody can say which did it. Move one,"
                             + " wait until its half-way day has passed and your tests agree, then move the next.");
+        }
+        if (fishLoseWeight) {
+            cautions.add(
+                    "The fish get less than they burn and lose weight. No reading of the water is worth that: feed them"
+                            + " and take out more instead.");
+        } else if (moved.stream().anyMatch(NutrientWords::isLessFood)) {
+            cautions.add(
+                    "Feed less only while every fish keeps its weight: one that grows thin behind the head is underfed,"
+                            + " whatever the water reads.");
         }
         if (!moved.isEmpty() && fallsTooFast()) {
             cautions.add("Phosphate falls by as much as " + percent(phosphate.steepestFall())

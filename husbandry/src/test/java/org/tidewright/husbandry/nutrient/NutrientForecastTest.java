@@ -26,7 +26,7 @@ class NutrientForecastTest {
     private final Plan plan = TestPlans.example("harbour-room");
     private final NutrientForecast forecast = NutrientForecast.of(plan);
     private final NutrientReport asRun = forecast.report(Map.of());
-    private final NutrientReport lessFeed = forecast.report(Map.of("feed_percent", 50.0));
+    private final NutrientReport lessFeed = forecast.report(Map.of("feed_percent", 60.0));
 
     private static FlowPicture picture(NutrientReport report, Element element) {
         return Objects.requireNonNull(report.of(element)).drawn();
@@ -74,7 +74,8 @@ class NutrientForecastTest {
         assertThat(of(picture(asRun, Element.NITROGEN), "in mysids")).isCloseTo(2 * 2 * 0.0185, within(1e-9));
         assertThat(of(picture(asRun, Element.NITROGEN), "in seaweed")).isCloseTo(0.5 * 0.5 * 0.055, within(1e-9));
         assertThat(of(picture(asRun, Element.PHOSPHORUS), "in pellets")).isCloseTo(2 * 0.65 * 0.012, within(1e-9));
-        assertThat(of(picture(lessFeed, Element.NITROGEN), "in pellets")).isCloseTo(0.65 * 0.077, within(1e-9));
+        assertThat(of(picture(lessFeed, Element.NITROGEN), "in pellets"))
+                .isCloseTo(0.6 * 2 * 0.65 * 0.077, within(1e-9));
     }
 
     private static double of(FlowPicture picture, String id) {
@@ -180,7 +181,7 @@ class NutrientForecastTest {
         assertThat(nitrate.end()).isLessThan(nitrate.endAsRun());
         assertThat(nitrate.endAsRun()).isEqualTo(curve(asRun, Quantity.NITRATE).endAsRun());
         assertThat(lead(lessFeed))
-                .startsWith("Set the feed to 50 %: nitrate comes to ")
+                .startsWith("Set the feed to 60 %: nitrate comes to ")
                 .contains(" in place of ");
         assertThat(lessFeed.isChanged()).isTrue();
         assertThat(asRun.isChanged()).isFalse();
@@ -192,6 +193,19 @@ class NutrientForecastTest {
                 .startsWith("Feed less or take out more: nitrate rises to ")
                 .contains("between 1 and 12");
         assertThat(asRun.doubt().text(UnitSystem.METRIC)).contains("usual values", "nitrogen gas", "skimmer");
+    }
+
+    /** Fish that get nothing burn themselves: whatever it does for the water, it is not advised. */
+    @Test
+    void starvingTheFishIsNotAdvised() {
+        for (double feed : new double[] {30, 5, 0}) {
+            NutrientReport little = forecast.report(Map.of("feed_percent", feed));
+            assertThat(lead(little))
+                    .startsWith("Leave the feed at 100 %: at " + (int) feed + " % the fish lose weight");
+            assertThat(little.cautions()).anyMatch(words -> words.startsWith("The fish get less than they burn"));
+        }
+        assertThat(lessFeed.cautions()).anyMatch(words -> words.startsWith("Feed less only while"));
+        assertThat(asRun.cautions()).noneMatch(words -> words.contains("weight"));
     }
 
     @Test
