@@ -125,7 +125,7 @@ public final class ForecastCommand implements Callable<Integer> {
         int samples = (int) Math.min(MOST_SAMPLES, Math.max(2, Math.ceil(days * SAMPLES_A_DAY) + 1));
         ForecastReport report = ForecastReport.of(plan, forecast, days, samples, read);
         tell(report, forecast, drawn, toExplain, answer.units(plan));
-        return report.warnings().isEmpty() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+        return report.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
     private void tell(

@@ -2,6 +2,8 @@ package org.tidewright.husbandry.forecast;
 
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,6 +35,20 @@ public final class ChangeText {
             Pattern.compile("(?<sign>[+\\-\u2212])\\s*(?<number>\\d+(?:\\.\\d+)?)\\s*%");
     private static final Pattern SHARE = Pattern.compile("(?<number>\\d+(?:\\.\\d+)?)\\s*%");
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
+
+    /** The largest change of a share, and amounts by their unit, that the twin's laws can follow. */
+    private static final double MOST_FACTOR = 100;
+
+    private static final Map<String, Range> RANGES = Map.of(
+            "degC", new Range(0, 45, "0 to 45 °C"),
+            "s", new Range(0, DAY, "0 to 24 h"),
+            "1/s", new Range(0, 100.0 / 3600, "0 to 100 /h"),
+            "m^3/s", new Range(0, 0.01, "0 to 10 L/s"),
+            "m^2", new Range(0, 100, "0 to 100 m²"),
+            "kg", new Range(0, 100, "0 to 100 kg"),
+            "1", new Range(0, 1000, "0 to 1000"));
+
+    private record Range(double least, double most, String words) {}
 
     /** Why a text is no change, in words for the keeper. */
     public static final class Unreadable extends Exception {
@@ -111,13 +127,32 @@ public final class ChangeText {
             if (less && share > 1) {
                 throw new Unreadable(text, "less than nothing", "at most -100 %", "");
             }
-            return initial * (1 + (less ? -share : share));
+            if (initial == 0) {
+                throw new Unreadable(text, "a share of something that is 0 in the plan", "an amount with its unit", "");
+            }
+            if (lever.unit().equals("degC")) {
+                throw new Unreadable(text, "a share of a temperature", "a temperature such as 24 °C", "");
+            }
+            return inRange(text, told, initial * (1 + (less ? -share : share)), range(lever));
         }
         return switch (lever.kind()) {
-            case FACTOR -> factor(text, told);
-            case AMOUNT -> amount(text, told, lever.unit());
+            case FACTOR -> inRange(text, told, factor(text, told), range(lever));
+            case AMOUNT -> inRange(text, told, amount(text, told, lever.unit()), range(lever));
             case SWITCH -> onOff(text, told);
         };
+    }
+
+    private static Range range(Lever lever) {
+        return lever.kind() == Lever.Kind.FACTOR
+                ? new Range(0, MOST_FACTOR, "0 to 10 000 %")
+                : Objects.requireNonNull(RANGES.get(lever.unit()), lever.unit());
+    }
+
+    private static double inRange(String text, String told, double value, Range range) throws Unreadable {
+        if (!(value >= range.least() && value <= range.most())) {
+            throw new Unreadable(text, quoted(told), range.words(), "");
+        }
+        return value;
     }
 
     private static double factor(String text, String told) throws Unreadable {

@@ -78,7 +78,7 @@ public record ForecastReport(
                     Arrays.stream(course).max().orElse(Double.NaN)));
         }
         List<Warning> warnings = new ArrayList<>();
-        for (AlarmBand band : AlarmBand.ALL) {
+        for (AlarmBand band : AlarmBand.of(plan)) {
             warning(band, last, asRun).ifPresent(warnings::add);
         }
         warnings.sort(Comparator.comparingDouble(Warning::day));
@@ -114,6 +114,11 @@ public record ForecastReport(
         boolean asRunToo = Arrays.stream(asRun.of(band.quantity())).anyMatch(band::isBroken);
         return Optional.of(
                 new Warning(band, course.time()[first] / DAY, farthest, above ? band.high() : band.low(), asRunToo));
+    }
+
+    /** Whether every quantity stays within its bounds to the end. */
+    public boolean holds() {
+        return warnings.isEmpty() && (changed == null ? asRun : changed).brokenOff() == null;
     }
 
     // ── sentences ──

@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tidewright.husbandry.TestPlans;
 import org.tidewright.testkit.SeededCases;
 import org.tidewright.twin.forecast.Change;
+import org.tidewright.twin.system.Lever;
 import org.tidewright.twin.system.Levers;
 import org.tidewright.twin.system.SystemTwin;
 
@@ -64,12 +68,40 @@ class ChangeTextTest {
                     light bar hours               | expected
                     feed +50 % from day 3 25:00   | a time of day
                     feed +50 % for 0 h            | a duration
+                    feed 99999999999 %            | 0 to 10 000 %
+                    air changes 1e300 /h          | 0 to 100 /h
+                    room temperature -300 °C      | 0 to 45 °C
+                    room temperature +20 %        | a temperature
+                    light bar hours 30 h          | 0 to 24 h
+                    added fish +20 %              | an amount with its unit
                     """)
     void whatIsNoChangeIsRefusedWithWhatWasFoundAndExpected(String text, String said) {
         assertThatThrownBy(() -> ChangeText.read(text, LEVERS))
                 .isInstanceOf(ChangeText.Unreadable.class)
                 .hasMessageContaining(said)
                 .hasMessageContaining("expected");
+    }
+
+    @Test
+    void everyLeverOfEveryExampleTakesWhatThePlanHas() throws Exception {
+        Map<String, String> units =
+                Map.of("degC", "°C", "s", "h", "1/s", "/h", "m^3/s", "L/h", "m^2", "cm²", "kg", "g", "1", "");
+        Map<String, Double> scales = Map.of(
+                "degC", 1.0, "s", 3600.0, "1/s", 1 / 3600.0, "m^3/s", 1e-3 / 3600, "m^2", 1e-4, "kg", 1e-3, "1", 1.0);
+        for (String example : List.of("harbour-room", "fifty-five-gallon", "window-nano")) {
+            Levers levers = SystemTwin.of(TestPlans.example(example)).levers();
+            for (Lever lever : levers.all()) {
+                if (lever.kind() == Lever.Kind.AMOUNT) {
+                    double initial = lever.setting().initial();
+                    String amount = BigDecimal.valueOf(initial / scales.getOrDefault(lever.unit(), Double.NaN))
+                            .toPlainString();
+                    String text = lever.name() + " " + amount + " " + units.get(lever.unit());
+                    assertThat(ChangeText.read(text, levers).value())
+                            .as(text)
+                            .isCloseTo(initial, within(1e-9 * (1 + initial)));
+                }
+            }
+        }
     }
 
     @Test

@@ -27,6 +27,22 @@ class ForecastReportTest {
     }
 
     @Test
+    void thePlansOwnLimitsComeBeforeTheCustomary() {
+        Plan strict = TestPlans.workedTank("stand: {", "limits: {act_warmer: 27 °C, act_oxygen: 70 %}\nstand: {");
+        assertThat(band(strict, Quantity.TEMPERATURE).high()).isEqualTo(27);
+        assertThat(band(strict, Quantity.TEMPERATURE).low()).isEqualTo(23);
+        assertThat(band(strict, Quantity.OXYGEN_SATURATION).low()).isCloseTo(70, within(1e-9));
+        assertThat(band(TestPlans.workedTank(), Quantity.TEMPERATURE).high()).isEqualTo(28);
+    }
+
+    private static AlarmBand band(Plan plan, Quantity quantity) {
+        return AlarmBand.of(plan).stream()
+                .filter(band -> band.quantity() == quantity)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void aChangeNobodyCouldMeasureIsCalledThat() {
         ForecastReport report = ForecastReport.of(plan, forecast, 5, 121, List.of(change("feed +1 %")));
         assertThat(report.lead(UnitSystem.METRIC)).startsWith("Do not expect to see it");
