@@ -8,12 +8,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.app.forecast.ForecastChart;
 import org.tidewright.app.forecast.ForecastCsv;
 import org.tidewright.app.forecast.TerminalPlot;
+import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.forecast.ChangeText;
 import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.husbandry.json.ForecastJson;
@@ -57,6 +60,7 @@ import picocli.CommandLine.Spec;
         })
 public final class ForecastCommand implements Callable<Integer> {
     private static final double LONGEST = 3660;
+    private static final double SECONDS_A_DAY = 86_400;
     private static final int SAMPLES_A_DAY = 24;
     private static final int MOST_SAMPLES = 20_000;
 
@@ -107,6 +111,7 @@ public final class ForecastCommand implements Callable<Integer> {
         if (!(days > 0 && days <= LONGEST)) {
             throw wrong("--days: found " + days + "; expected more than 0 and at most " + (int) LONGEST);
         }
+        checkTargets();
         Optional<PlanDocument> document =
                 PlanArgument.read(file, spec.commandLine().getErr());
         if (document.isEmpty()) {
@@ -167,7 +172,22 @@ public final class ForecastCommand implements Callable<Integer> {
         } else if (name.endsWith(".png")) {
             return ForecastChart.png(report, drawn, units);
         }
-        throw wrong("--chart: found " + chart + "; expected a file ending in .svg or .png");
+        throw new IllegalStateException(name);
+    }
+
+    /** Refuses files that could not be written before anything is worked out. */
+    private void checkTargets() {
+        if (chart != null && !chart.toString().toLowerCase(Locale.ROOT).matches(".*\\.(svg|png)")) {
+            throw wrong("--chart: found " + chart + "; expected a file ending in .svg or .png");
+        }
+        for (Path target : Stream.of(chart, csv == null || csv.equals("-") ? null : Path.of(csv))
+                .filter(Objects::nonNull)
+                .toList()) {
+            Path folder = target.toAbsolutePath().getParent();
+            if (folder == null || !Files.isDirectory(folder)) {
+                throw wrong(target + " cannot be written: there is no folder " + folder + ". Make it first.");
+            }
+        }
     }
 
     private void write(Path target, byte[] content) {
@@ -185,7 +205,12 @@ public final class ForecastCommand implements Callable<Integer> {
         List<String> faults = new ArrayList<>();
         for (String text : changes) {
             try {
-                read.add(ChangeText.read(text, levers));
+                Change change = ChangeText.read(text, levers);
+                if (change.from() >= days * SECONDS_A_DAY) {
+                    faults.add("--change “" + text + "”: it begins after the forecast ends; expected a day before "
+                            + FigureText.number(days, 0) + ", or a longer --days.");
+                }
+                read.add(change);
             } catch (ChangeText.Unreadable unreadable) {
                 faults.add("--change " + unreadable.getMessage());
             }

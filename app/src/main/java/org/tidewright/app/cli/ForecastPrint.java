@@ -18,7 +18,7 @@ final class ForecastPrint {
 
     /** The sentence, the table, where bounds are left. */
     static void whole(Prose prose, ForecastReport report, UnitSystem units) {
-        prose.line(report.plan().name() + ", the next " + FigureText.number(report.days(), 0) + " days");
+        prose.line(report.plan().name() + ", the next " + ForecastReport.days(report.days()));
         prose.blank();
         prose.paragraph(report.lead(units));
         prose.blank();
@@ -121,6 +121,7 @@ final class ForecastPrint {
                 case FACTOR -> "+50 %, -30 %, 150 %";
                 case AMOUNT -> "an amount in " + LeverText.unit(lever);
                 case SWITCH -> "on, off";
+                case FLOAT_SWITCH -> "on, stuck off, stuck on";
             };
             prose.line(String.format(Locale.ROOT, "%-30s %-26s %s", lever.name(), values, lever.meaning()));
         }

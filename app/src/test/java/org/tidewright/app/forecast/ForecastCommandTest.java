@@ -45,7 +45,7 @@ class ForecastCommandTest {
     void everyFaultyChangeIsNamedAtOnceAndNothingIsDone() {
         CommandLineRun run = run("--change", "fead +50 %", "--change", "return pump sideways");
         assertThat(run.exitCode()).isEqualTo(2);
-        assertThat(run.err()).contains("Did you mean “feed”?").contains("on, off or stuck on");
+        assertThat(run.err()).contains("Did you mean “feed”?").contains("on or off");
         assertThat(run.out()).isEmpty();
     }
 
@@ -88,6 +88,21 @@ class ForecastCommandTest {
                 .isEqualTo("svg");
         assertThat(Files.readString(svg, StandardCharsets.UTF_8)).contains("nitrate");
         assertThat(ImageIO.read(png.toFile()).getWidth()).isEqualTo(1800);
+    }
+
+    @Test
+    void aFileWithoutAFolderIsRefusedBeforeAnythingIsWorkedOut() {
+        CommandLineRun run = run("--csv", folder.resolve("nowhere/course.csv").toString());
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("there is no folder");
+        assertThat(run.out()).isEmpty();
+    }
+
+    @Test
+    void aChangeAfterTheEndIsRefused() {
+        CommandLineRun run = run("--days", "2", "--change", "feed +20 % from day 9");
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("it begins after the forecast ends").contains("longer --days");
     }
 
     @Test

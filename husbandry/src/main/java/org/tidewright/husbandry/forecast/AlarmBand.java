@@ -19,22 +19,22 @@ public record AlarmBand(Quantity quantity, double low, double high, String reaso
 
     private static final String YOURS = "your plan's own limit";
 
-    /** By the customary limits of a mixed reef. */
+    /** By the customary limits of a mixed reef; what kills within hours stands first. */
     private static final List<AlarmBand> CUSTOMARY = List.of(
+            new AlarmBand(Quantity.OXYGEN_SATURATION, 60, NONE, "below it reef animals breathe hard; common practice"),
+            new AlarmBand(Quantity.FREE_AMMONIA, -NONE, 0.02, "gills are hurt before animals die; common practice"),
             new AlarmBand(Quantity.TEMPERATURE, 23, 28, "animals of the reef suffer outside it; common practice"),
+            new AlarmBand(Quantity.NITRITE, -NONE, 0.5, "common practice"),
             new AlarmBand(Quantity.SALINITY, 31, 37, "common practice"),
             new AlarmBand(Quantity.PH, 7.57, 8.42, "7.7 and 8.55 on a meter set with dilute buffers; common practice"),
-            new AlarmBand(Quantity.OXYGEN_SATURATION, 60, NONE, "below it reef animals breathe hard; common practice"),
-            new AlarmBand(Quantity.ALKALINITY, 6.5, 12, "common practice"),
-            new AlarmBand(Quantity.CALCIUM, 360, 500, "common practice"),
-            new AlarmBand(Quantity.MAGNESIUM, 1150, 1550, "common practice"),
             new AlarmBand(
                     Quantity.ARAGONITE_SATURATION,
                     -NONE,
                     7,
                     "lime may fall out in a cloud (Moras et al. 2022, Biogeosciences 19, 3537)"),
-            new AlarmBand(Quantity.FREE_AMMONIA, -NONE, 0.02, "gills are hurt before animals die; common practice"),
-            new AlarmBand(Quantity.NITRITE, -NONE, 0.5, "common practice"),
+            new AlarmBand(Quantity.ALKALINITY, 6.5, 12, "common practice"),
+            new AlarmBand(Quantity.CALCIUM, 360, 500, "common practice"),
+            new AlarmBand(Quantity.MAGNESIUM, 1150, 1550, "common practice"),
             new AlarmBand(Quantity.NITRATE, -NONE, 50, "corals pale and algae thrive; common practice"),
             new AlarmBand(Quantity.PHOSPHATE, -NONE, 0.5, "it slows the growth of skeletons; common practice"));
 

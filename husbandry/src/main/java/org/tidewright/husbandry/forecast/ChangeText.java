@@ -121,7 +121,7 @@ public final class ChangeText {
     private static double value(String text, String told, Lever lever) throws Unreadable {
         double initial = lever.setting().initial();
         Matcher relative = RELATIVE.matcher(told);
-        if (relative.matches() && lever.kind() != Lever.Kind.SWITCH) {
+        if (relative.matches() && (lever.kind() == Lever.Kind.FACTOR || lever.kind() == Lever.Kind.AMOUNT)) {
             double share = Double.parseDouble(relative.group("number")) / 100;
             boolean less = !relative.group("sign").equals("+");
             if (less && share > 1) {
@@ -138,7 +138,8 @@ public final class ChangeText {
         return switch (lever.kind()) {
             case FACTOR -> inRange(text, told, factor(text, told), range(lever));
             case AMOUNT -> inRange(text, told, amount(text, told, lever.unit()), range(lever));
-            case SWITCH -> onOff(text, told);
+            case SWITCH -> onOff(text, told, "on or off");
+            case FLOAT_SWITCH -> told.equalsIgnoreCase("stuck on") ? 2 : onOff(text, told, "on, stuck off or stuck on");
         };
     }
 
@@ -179,12 +180,11 @@ public final class ChangeText {
         }
     }
 
-    private static double onOff(String text, String told) throws Unreadable {
+    private static double onOff(String text, String told, String expected) throws Unreadable {
         return switch (told.toLowerCase(Locale.ROOT)) {
             case "on" -> 1;
             case "off", "stuck off" -> 0;
-            case "stuck on" -> 2;
-            default -> throw new Unreadable(text, quoted(told), "on, off or stuck on", "");
+            default -> throw new Unreadable(text, quoted(told), expected, "");
         };
     }
 

@@ -81,7 +81,8 @@ public record ForecastReport(
         for (AlarmBand band : AlarmBand.of(plan)) {
             warning(band, last, asRun).ifPresent(warnings::add);
         }
-        warnings.sort(Comparator.comparingDouble(Warning::day));
+        // Within a day the bands' own order stands: what kills first comes first.
+        warnings.sort(Comparator.comparingDouble(warning -> Math.floor(warning.day())));
         return new ForecastReport(plan, days, List.copyOf(changes), asRun, changed, lines, warnings);
     }
 
@@ -127,8 +128,8 @@ public record ForecastReport(
     public String lead(UnitSystem units) {
         Course last = changed == null ? asRun : changed;
         if (last.brokenOff() != null) {
-            return "Do not let it come to this: after " + number(last.time()[last.time().length - 1] / DAY, 0)
-                    + " days the system is in a state the twin knows no law for.";
+            return "Do not let it come to this: after " + days(last.time()[last.time().length - 1] / DAY)
+                    + " the system is in a state the twin knows no law for.";
         }
         Optional<Warning> own = warnings.stream()
                 .filter(warning -> changed == null || !warning.asRunToo())
@@ -137,6 +138,12 @@ public record ForecastReport(
             return alarm(own.get(), units);
         }
         return changed == null ? expectation(units) : effect(units);
+    }
+
+    /** A number of days, or hours where they are few. */
+    public static String days(double days) {
+        double hours = 24 * days;
+        return hours < 48 ? number(hours, 0) + "\u00a0h" : number(days, 0) + "\u00a0days";
     }
 
     private String alarm(Warning warning, UnitSystem units) {
@@ -152,7 +159,7 @@ public record ForecastReport(
         Line nitrate = line(Quantity.NITRATE);
         Line phosphate = line(Quantity.PHOSPHATE);
         Line alkalinity = line(Quantity.ALKALINITY);
-        return "Go on as you do: after " + number(days, 0) + " days expect nitrate near "
+        return "Go on as you do: after " + days(days) + " expect nitrate near "
                 + told(nitrate.quantity(), nitrate.asRun(), units) + ", phosphate near "
                 + told(phosphate.quantity(), phosphate.asRun(), units) + " and alkalinity near "
                 + told(alkalinity.quantity(), alkalinity.asRun(), units) + ".";
@@ -163,12 +170,12 @@ public record ForecastReport(
                 .max(Comparator.comparingDouble(line -> Math.abs(line.difference()) / notable(line.quantity())))
                 .orElseThrow();
         if (Math.abs(most.difference()) < notable(most.quantity())) {
-            return "Do not expect to see it: after " + number(days, 0)
-                    + " days no quantity differs by more than a test could tell.";
+            return "Do not expect to see it: after " + days(days)
+                    + " no quantity differs by more than a test could tell.";
         }
         Quantity quantity = most.quantity();
         return "Expect " + quantity.words() + " near " + told(quantity, most.changed(), units) + " after "
-                + number(days, 0) + " days, " + difference(quantity, Math.abs(most.difference()), units)
+                + days(days) + ", " + difference(quantity, Math.abs(most.difference()), units)
                 + (most.difference() > 0 ? " more" : " less") + " than without the change.";
     }
 
@@ -241,7 +248,7 @@ public record ForecastReport(
         String lasts = Double.isFinite(change.lasts()) ? " for " + number(change.lasts() / 3600, 1) + "\u00a0h" : "";
         double initial = change.lever().setting().initial();
         String value = switch (change.lever().kind()) {
-            case SWITCH -> change.value() > 1 ? "stuck on" : change.value() > 0 ? "on" : "off";
+            case SWITCH, FLOAT_SWITCH -> change.value() > 1 ? "stuck on" : change.value() > 0 ? "on" : "off";
             case FACTOR -> number(100 * change.value(), 0) + "\u00a0%";
             case AMOUNT -> initial > 0 ? number(100 * change.value() / initial, 0) + "\u00a0% of the plan's" : "set";
         };

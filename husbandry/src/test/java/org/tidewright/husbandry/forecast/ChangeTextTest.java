@@ -63,7 +63,9 @@ class ChangeTextTest {
                     feed                          | nothing after the lever
                     feed much                     | “much”
                     feed -130 %                   | at most -100 %
-                    return pump half              | on, off or stuck on
+                    return pump half              | on or off
+                    return pump stuck on          | on or off
+                    top-off half                  | stuck on
                     light bar hours 7 kg          | a time
                     light bar hours               | expected
                     feed +50 % from day 3 25:00   | a time of day

@@ -59,7 +59,7 @@ class ForecastReportTest {
     void aBandThatIsLeftOnlyBecauseOfTheChangeComesFirst() {
         ForecastReport report =
                 ForecastReport.of(plan, forecast, 4, 97, List.of(change("power off from day 1 for 20 h")));
-        assertThat(report.lead(UnitSystem.METRIC)).startsWith("Do not leave it so: on day 1");
+        assertThat(report.lead(UnitSystem.METRIC)).startsWith("Do not leave it so: on day 1 oxygen");
         assertThat(report.warnings()).anyMatch(warning -> !warning.asRunToo());
     }
 

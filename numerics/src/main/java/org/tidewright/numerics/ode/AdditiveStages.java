@@ -52,7 +52,7 @@ final class AdditiveStages implements Trial {
         error = new double[size];
         carry = new double[size];
         carryAfter = new double[size];
-        output = new HermiteOutput(size, this);
+        output = new HermiteOutput(this);
     }
 
     @Override

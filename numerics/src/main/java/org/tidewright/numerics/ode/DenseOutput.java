@@ -14,21 +14,17 @@ import static org.tidewright.numerics.ode.Tableau.*;
  * <p>Hairer, Nørsett and Wanner 1993, section II.6, as in the function CONTD5 of their code DOPRI5. Each term is a sum of
  * slopes, so linear invariants hold between the ends too.
  */
-final class DenseOutput implements StepOutput {
+final class DenseOutput extends StepOutput {
     private final Stages stages;
     private final double[] r2;
     private final double[] r3;
     private final double[] r4;
     private final double[] r5;
-    private double[] start;
-    private double from;
-    private double stepEnd;
-    private double to = Double.NaN;
-    private boolean prepared;
 
-    DenseOutput(int size, Stages stages) {
+    DenseOutput(Stages stages) {
+        super(stages.result);
         this.stages = stages;
-        start = new double[size];
+        int size = stages.result.length;
         r2 = new double[size];
         r3 = new double[size];
         r4 = new double[size];
@@ -36,63 +32,14 @@ final class DenseOutput implements StepOutput {
     }
 
     @Override
-    public void open(double stepFrom, double stepTo, double[] y) {
-        from = stepFrom;
-        stepEnd = stepTo;
-        to = stepTo;
-        start = y;
-        prepared = false;
-    }
-
-    @Override
-    public void endAt(double time) {
-        to = time;
-    }
-
-    @Override
-    public void close() {
-        to = Double.NaN;
-    }
-
-    @Override
-    public double from() {
-        return from;
-    }
-
-    @Override
-    public double to() {
-        return to;
-    }
-
-    @Override
-    public void at(double time, double[] state) {
-        if (!(time >= from && time <= to)) {
-            throw new IllegalArgumentException("Time " + time + " is outside the step from " + from + " to "
-                    + (Double.isNaN(to) ? stepEnd + ", which is over" : to));
-        }
-        if (time == stepEnd) {
-            System.arraycopy(stages.result, 0, state, 0, start.length);
-            return;
-        }
-        if (!prepared) {
-            prepare();
-        }
-        double u = (time - from) / (stepEnd - from);
-        double v = 1 - u;
-        for (int i = 0; i < start.length; i++) {
-            state[i] = start[i] + u * (r2[i] + v * (r3[i] + u * (r4[i] + v * r5[i])));
-        }
-    }
-
-    private void prepare() {
-        double h = stepEnd - from;
-        for (int i = 0; i < start.length; i++) {
-            double change = stages.result[i] - start[i];
-            double bend = h * stages.k1[i] - change;
+    void prepare(double length, double[] y0, double[] y1) {
+        for (int i = 0; i < y0.length; i++) {
+            double change = y1[i] - y0[i];
+            double bend = length * stages.k1[i] - change;
             r2[i] = change;
             r3[i] = bend;
-            r4[i] = change - h * stages.k7[i] - bend;
-            r5[i] = h
+            r4[i] = change - length * stages.k7[i] - bend;
+            r5[i] = length
                     * (D1 * stages.k1[i]
                             + D3 * stages.k3[i]
                             + D4 * stages.k4[i]
@@ -100,6 +47,13 @@ final class DenseOutput implements StepOutput {
                             + D6 * stages.k6[i]
                             + D7 * stages.k7[i]);
         }
-        prepared = true;
+    }
+
+    @Override
+    void between(double share, double length, double[] y0, double[] y1, double[] state) {
+        double rest = 1 - share;
+        for (int i = 0; i < y0.length; i++) {
+            state[i] = y0[i] + share * (r2[i] + rest * (r3[i] + share * (r4[i] + rest * r5[i])));
+        }
     }
 }

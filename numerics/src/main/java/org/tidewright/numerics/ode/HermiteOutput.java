@@ -9,75 +9,31 @@ package org.tidewright.numerics.ode;
  * and takes from a steep one what the step damps. What is exchanged only changes places, so sums over the exchanging
  * bodies are those of the plain slopes.
  */
-final class HermiteOutput implements StepOutput {
+final class HermiteOutput extends StepOutput {
     private final AdditiveStages stages;
-    private double[] start = {};
-    private double from;
-    private double stepEnd;
-    private double to = Double.NaN;
-    private final int size;
     private final double[] first;
     private final double[] last;
-    private boolean prepared;
 
-    HermiteOutput(int size, AdditiveStages stages) {
-        this.size = size;
+    HermiteOutput(AdditiveStages stages) {
+        super(stages.result);
         this.stages = stages;
-        first = new double[size];
-        last = new double[size];
+        first = new double[stages.result.length];
+        last = new double[stages.result.length];
     }
 
     @Override
-    public void open(double stepFrom, double stepTo, double[] y) {
-        from = stepFrom;
-        stepEnd = stepTo;
-        to = stepTo;
-        start = y;
-        prepared = false;
+    void prepare(double length, double[] y0, double[] y1) {
+        stages.calmSlopes(length, first, last);
     }
 
     @Override
-    public void endAt(double time) {
-        to = time;
-    }
-
-    @Override
-    public void close() {
-        to = Double.NaN;
-    }
-
-    @Override
-    public double from() {
-        return from;
-    }
-
-    @Override
-    public double to() {
-        return to;
-    }
-
-    @Override
-    public void at(double time, double[] state) {
-        if (!(time >= from && time <= to)) {
-            throw new IllegalArgumentException("Time " + time + " is outside the step from " + from + " to "
-                    + (Double.isNaN(to) ? stepEnd + ", which is over" : to));
-        }
-        if (time == stepEnd) {
-            System.arraycopy(stages.result, 0, state, 0, size);
-            return;
-        }
-        double h = stepEnd - from;
-        double u = (time - from) / h;
-        double v = 1 - u;
-        double ofResult = u * u * (3 - 2 * u);
-        double ofFirst = h * u * v * v;
-        double ofLast = -h * u * u * v;
-        if (!prepared) {
-            stages.calmSlopes(h, first, last);
-            prepared = true;
-        }
-        for (int i = 0; i < size; i++) {
-            state[i] = start[i] + ofResult * (stages.result[i] - start[i]) + ofFirst * first[i] + ofLast * last[i];
+    void between(double share, double length, double[] y0, double[] y1, double[] state) {
+        double rest = 1 - share;
+        double ofResult = share * share * (3 - 2 * share);
+        double ofFirst = length * share * rest * rest;
+        double ofLast = -length * share * share * rest;
+        for (int i = 0; i < y0.length; i++) {
+            state[i] = y0[i] + ofResult * (y1[i] - y0[i]) + ofFirst * first[i] + ofLast * last[i];
         }
     }
 }

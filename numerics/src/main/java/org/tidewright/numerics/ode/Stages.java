@@ -56,7 +56,7 @@ final class Stages implements Trial {
         error = new double[size];
         carry = new double[size];
         carryAfter = new double[size];
-        output = new DenseOutput(size, this);
+        output = new DenseOutput(this);
     }
 
     @Override

@@ -19,6 +19,8 @@ public record Lever(String name, String meaning, Kind kind, String unit, Setting
         /** An amount with its unit. */
         AMOUNT,
         /** On or off. */
-        SWITCH
+        SWITCH,
+        /** A switch that may also stick: off, on, stuck on. */
+        FLOAT_SWITCH
     }
 }

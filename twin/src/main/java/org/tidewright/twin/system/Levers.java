@@ -32,6 +32,11 @@ public final class Levers {
         return add(name, meaning, Lever.Kind.SWITCH, "1", 1);
     }
 
+    /** Declares a float switch in order; 0 is stuck off, 2 stuck on. */
+    Setting floatSwitch(String name, String meaning) {
+        return add(name, meaning, Lever.Kind.FLOAT_SWITCH, "1", 1);
+    }
+
     /** Names a setting that is there already. */
     void add(String name, String meaning, Setting setting) {
         byName.put(name, new Lever(name, meaning, Lever.Kind.SWITCH, "1", setting));

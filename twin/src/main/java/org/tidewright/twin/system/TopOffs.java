@@ -45,7 +45,7 @@ final class TopOffs {
                 ? watched.surface()
                 : basins.vessels().lastSection().vessel().length()
                         * basins.vessels().lastSection().vessel().width();
-        Setting works = levers.onOff("top-off", "its pump and float");
+        Setting works = levers.floatSwitch("top-off", "its pump and float");
         builder.add(new TopOffFloat(reservoir, watched.body(), watched.volume(), PLAY * area, flow, works));
         // Where nobody says how often, the keeper never lets it run dry.
         capacity =

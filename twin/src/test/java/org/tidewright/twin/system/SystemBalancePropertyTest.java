@@ -127,7 +127,7 @@ class SystemBalancePropertyTest {
                 double value = switch (lever.kind()) {
                     case FACTOR -> draw.between(0, 2.5);
                     case AMOUNT -> lever.setting().initial() * draw.between(0.5, 1.5);
-                    case SWITCH -> 0;
+                    case SWITCH, FLOAT_SWITCH -> 0;
                 };
                 double from = draw.between(0, 20) * DAY;
                 run.setAt(from, lever.setting(), value);

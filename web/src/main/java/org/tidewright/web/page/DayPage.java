@@ -196,7 +196,7 @@ public record DayPage(
                 "Oxygen at its lowest",
                 figures -> FigureText.number(figures.oxygen().low(), 1) + "\u00a0mg/L, "
                         + FigureText.number(figures.saturation().low(), 0) + "\u00a0% of saturation, at "
-                        + DayWords.clock(figures.oxygen().lowAt())));
+                        + DayWords.clock(figures.saturation().lowAt())));
         lines.add(told(
                 study,
                 "Temperature",

@@ -29,7 +29,7 @@ public final class Assets {
             "build.js",
             "rehearse.js",
             "editor.js",
-            "study.js",
+            "asking.js",
             "water-desk.js",
             "feed-and-export.js",
             "mark.svg");

@@ -1,15 +1,15 @@
 // Starts what a page needs, and closes the system picker when one looks elsewhere.
+import { asking } from './asking.js';
 import { start as build } from './build.js';
 import { start as editor } from './editor.js';
 import { start as nutrients } from './feed-and-export.js';
 import { start as rehearse } from './rehearse.js';
-import { start as study } from './study.js';
 import { start as waterDesk } from './water-desk.js';
 
 const pages = {
   build,
-  'new-tank': study,
-  day: study,
+  'new-tank': asking,
+  day: asking,
   'feed-and-export': nutrients,
   rehearse,
   plan: editor,
@@ -20,6 +20,7 @@ const pages = {
 function replaced(page) {
   const main = document.querySelector('main'), fresh = page.querySelector('main');
   const focused = document.activeElement?.id;
+  for (const details of main.querySelectorAll('details[id][open]')) page.getElementById(details.id)?.setAttribute('open', '');
   document.title = page.title;
   main.replaceChildren(...fresh.childNodes);
   main.removeAttribute('aria-busy');

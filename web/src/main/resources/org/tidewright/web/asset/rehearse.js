@@ -1,5 +1,6 @@
 // The rehearse page: scrubbing and playing a power cut, and asking for another one.
 import { account, fit, json, keys, level, number, show, stateAt } from './drawing.js';
+import { asking } from './asking.js';
 
 const PLAYING_MS = 26000;
 
@@ -137,30 +138,7 @@ export function start(main, replaced) {
   });
 
   // Another cut: the server rehearses it; only the page's middle changes, and the moment being looked at stays.
-  const form = main.querySelector('[data-levers]');
-  let asked = 0, pending = '';
-  async function ask() {
-    if (!form.reportValidity()) return;
-    const address = new URL(form.action);
-    address.search = new URLSearchParams(new FormData(form));
-    // Enter in a field changes it and sends the form: one question is enough.
-    if (address.href === pending) return;
-    pending = address.href;
-    const mine = ++asked;
-    main.setAttribute('aria-busy', 'true');
-    try {
-      const answer = await fetch(address, { headers: { Accept: 'text/html' } });
-      if (!answer.ok) throw new Error(answer.status);
-      const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
-      if (mine !== asked) return;
-      history.replaceState(null, '', address.pathname + address.search + (share ? `#at=${Math.round(timeAt(share))}` : ''));
-      replaced(page);
-    } catch {
-      if (mine === asked) form.submit();
-    }
-  }
-  form.addEventListener('change', ask);
-  form.addEventListener('submit', (event) => { event.preventDefault(); ask(); });
+  asking(main, replaced, () => (share ? `#at=${Math.round(timeAt(share))}` : ''));
 
   const at = /^#at=(\d+)/.exec(location.hash);
   if (at) share = Math.min(1, shareOf(+at[1]));

@@ -1,5 +1,7 @@
-// Pages of one form and what follows from it: a change is worked out by the server, and the page's middle is replaced.
-export function start(main, replaced) {
+// A form whose change the server works out; then the page's middle is replaced.
+
+/** What follows the address, so that a page can be kept as it is looked at; nothing unless a page says so. */
+export function asking(main, replaced, place = () => '') {
   const form = main.querySelector('[data-levers]');
   let asked = 0, pending = '';
   async function ask() {
@@ -16,9 +18,7 @@ export function start(main, replaced) {
       if (!answer.ok) throw new Error(answer.status);
       const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
       if (mine !== asked) return;
-      const open = [...main.querySelectorAll('details[id][open]')].map((each) => each.id);
-      history.replaceState(null, '', address.pathname + address.search);
-      for (const id of open) page.getElementById(id)?.setAttribute('open', '');
+      history.replaceState(null, '', address.pathname + address.search + place());
       replaced(page);
     } catch {
       if (mine === asked) form.submit();
