@@ -25,7 +25,7 @@ record AdditiveTableau(
      *
      * <p>Kennedy and Carpenter 2003, Appl. Numer. Math. 44, 139-181, appendix C.
      */
-    static final AdditiveTableau ORDER_4 = new AdditiveTableau(
+    static final AdditiveTableau KENNEDY_CARPENTER_4 = new AdditiveTableau(
             4,
             0.25,
             new double[] {0, 1.0 / 2, 83.0 / 250, 31.0 / 50, 17.0 / 20, 1},
@@ -68,41 +68,6 @@ record AdditiveTableau(
                 814220225.0 / 1159782912,
                 -3700637.0 / 11593932,
                 61727.0 / 225920
-            });
-
-    private static final double G = 1767732205903.0 / 4055673282236.0;
-    private static final double B1 = 1471266399579.0 / 7840856788654.0;
-    private static final double B2 = -4482444167858.0 / 7529755066697.0;
-    private static final double B3 = 11266239266428.0 / 11593286722821.0;
-
-    /**
-     * ARK3(2)4L[2]SA, stiffly accurate and L-stable.
-     *
-     * <p>Kennedy and Carpenter 2003, Appl. Numer. Math. 44, 139-181, appendix C.
-     */
-    static final AdditiveTableau ORDER_3 = new AdditiveTableau(
-            3,
-            G,
-            new double[] {0, 2 * G, 3.0 / 5, 1},
-            new double[][] {
-                {},
-                {2 * G},
-                {5535828885825.0 / 10492691773637.0, 788022342437.0 / 10882634858940.0},
-                {
-                    6485989280629.0 / 16251701735622.0,
-                    -4246266847089.0 / 9704473918619.0,
-                    10755448449292.0 / 10357097424841.0
-                }
-            },
-            new double[][] {
-                {}, {G}, {2746238789719.0 / 10658868560708.0, -640167445237.0 / 6845629431997.0}, {B1, B2, B3}
-            },
-            new double[] {B1, B2, B3, G},
-            new double[] {
-                2756255671327.0 / 12835298489170.0,
-                -10771552573575.0 / 22201958757719.0,
-                9247589265047.0 / 10645013368117.0,
-                2193209047091.0 / 5459859503100.0
             });
 
     int stages() {

@@ -8,36 +8,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.tidewright.testkit.Draw;
 import org.tidewright.testkit.SeededCases;
 
 /** Vessels that exchange their water fast, with something slow going on in them, against closed forms. */
 class AdditiveRungeKuttaTest {
-    enum Method {
-        ORDER_3(3) {
-            @Override
-            AdditiveRungeKutta of(SplitEquations equations, Tolerance tolerance) {
-                return AdditiveRungeKutta.ofOrder3(equations, tolerance);
-            }
-        },
-        ORDER_4(4) {
-            @Override
-            AdditiveRungeKutta of(SplitEquations equations, Tolerance tolerance) {
-                return AdditiveRungeKutta.ofOrder4(equations, tolerance);
-            }
-        };
-
-        final int order;
-
-        Method(int order) {
-            this.order = order;
-        }
-
-        abstract AdditiveRungeKutta of(SplitEquations equations, Tolerance tolerance);
-    }
-
     /**
      * Two vessels that exchange at a rate e each way; the first loses by k y. Its exchange is known to the method only by a
      * share, which is 1 where it knows it all.
@@ -103,30 +78,28 @@ class AdditiveRungeKuttaTest {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void errorFallsWithTheOrderOfTheMethodHoweverMuchOfTheExchangeIsTakenImplicitly(Method method) {
+    @Test
+    void errorFallsWithTheFourthPowerOfTheStepHoweverMuchOfTheExchangeIsTakenImplicitly() {
         for (double known : new double[] {0, 0.4, 1, 1.7}) {
-            double order = log2(errorInEqualSteps(method, known, 40) / errorInEqualSteps(method, known, 80));
-            assertThat(order).as("share %s of the exchange known", known).isCloseTo(method.order, within(0.35));
+            double order = log2(errorInEqualSteps(known, 40) / errorInEqualSteps(known, 80));
+            assertThat(order).as("share %s of the exchange known", known).isCloseTo(4, within(0.35));
         }
     }
 
-    private static double errorInEqualSteps(Method method, double known, int steps) {
+    private static double errorInEqualSteps(double known, int steps) {
         TwoVessels vessels = new TwoVessels(1, 0.7, known, new int[1]);
         double[] start = {1, 0.2};
         double[] state = start.clone();
-        method.of(vessels, Tolerance.uniform(2, 1, 0)).advanceInEqualSteps(0, state, 4, steps, step -> {});
+        new AdditiveRungeKutta(vessels, Tolerance.uniform(2, 1, 0)).advanceInEqualSteps(0, state, 4, steps, step -> {});
         return distance(state, vessels.solution(start, 4));
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void followsTheSlowLossInSlowStepsWhenTheExchangeIsTenThousandTimesFaster(Method method) {
+    @Test
+    void followsTheSlowLossInSlowStepsWhenTheExchangeIsTenThousandTimesFaster() {
         TwoVessels vessels = new TwoVessels(1e4, 1, 1, new int[1]);
         double[] start = {1, 0.3};
         double[] state = start.clone();
-        method.of(vessels, Tolerance.uniform(2, 1e-6, 0)).advance(0, state, 5, List.of(), step -> {});
+        new AdditiveRungeKutta(vessels, Tolerance.uniform(2, 1e-6, 0)).advance(0, state, 5, List.of(), step -> {});
         assertThat(state).containsExactly(vessels.solution(start, 5), within(3e-5));
         assertThat(vessels.evaluations()[0]).isLessThan(1500);
         TwoVessels explicit = new TwoVessels(1e4, 1, 1, new int[1]);
@@ -134,15 +107,14 @@ class AdditiveRungeKuttaTest {
         assertThat(explicit.evaluations()[0]).isGreaterThan(50 * vessels.evaluations()[0]);
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void betweenTheEndsOfALongStepAfterAJumpTheSolutionDoesNotSwingOut(Method method) {
+    @Test
+    void betweenTheEndsOfALongStepAfterAJumpTheSolutionDoesNotSwingOut() {
         TwoVessels vessels = new TwoVessels(1e4, 1, 1, new int[1]);
         double[] start = {1, 0};
         double[] between = new double[2];
         double[] lowest = {1, 1};
         double[] highest = {0, 0};
-        method.of(vessels, Tolerance.uniform(2, 1e-3, 0)).advance(0, start, 3, List.of(), step -> {
+        new AdditiveRungeKutta(vessels, Tolerance.uniform(2, 1e-3, 0)).advance(0, start, 3, List.of(), step -> {
             for (int i = 1; i < 20; i++) {
                 step.at(step.from() + (step.to() - step.from()) * i / 20, between);
                 for (int k = 0; k < 2; k++) {
@@ -155,13 +127,13 @@ class AdditiveRungeKuttaTest {
         assertThat(Math.max(highest[0], highest[1])).isLessThan(1.001);
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void landsOnACrossingWhereTheClosedFormCrosses(Method method) {
+    @Test
+    void landsOnACrossingWhereTheClosedFormCrosses() {
         TwoVessels vessels = new TwoVessels(2000, 1, 1, new int[1]);
         Guard half = guard((time, y) -> y[0] - 0.25);
         double[] state = {0.5, 0.5};
-        Stop stop = method.of(vessels, Tolerance.uniform(2, 1e-8, 0).withMaximumStep(0.05))
+        Stop stop = new AdditiveRungeKutta(
+                        vessels, Tolerance.uniform(2, 1e-8, 0).withMaximumStep(0.05))
                 .advance(0, state, 9, List.of(half), step -> {});
         double[] there = vessels.solution(new double[] {0.5, 0.5}, stop.time());
         assertThat(stop.crossed()).containsExactly(0);
@@ -171,12 +143,11 @@ class AdditiveRungeKuttaTest {
         assertThat(there[0]).isCloseTo(0.25, within(1e-5));
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void whatIsOnlyExchangedIsKeptToRoundingOverAHundredThousandSteps(Method method) {
+    @Test
+    void whatIsOnlyExchangedIsKeptToRoundingOverAHundredThousandSteps() {
         TwoVessels vessels = new TwoVessels(50, 0, 0.9, new int[1]);
         double[] state = {1, 0.1};
-        method.of(vessels, Tolerance.uniform(2, 1e-3, 0).withMaximumStep(0.01))
+        new AdditiveRungeKutta(vessels, Tolerance.uniform(2, 1e-3, 0).withMaximumStep(0.01))
                 .advance(0, state, 1000, List.of(), step -> {});
         assertThat(state[0] + state[1]).isCloseTo(1.1, within(1e-14));
     }
@@ -287,19 +258,17 @@ class AdditiveRungeKuttaTest {
         SeededCases.check(60, draw -> {
             List<Stepper> steppers = new ArrayList<>();
             List<Remembering> remembering = new ArrayList<>();
-            for (int i = 0; i < 3; i++) {
+            for (int i = 0; i < 2; i++) {
                 Remembering equations = new Remembering(draw, i > 0);
                 Tolerance tolerance =
                         Tolerance.uniform(equations.size(), 1e-4, 0).withMaximumStep(0.5);
                 remembering.add(equations);
                 steppers.add(
-                        switch (i) {
-                            case 0 -> new DormandPrince(equations, tolerance);
-                            case 1 -> AdditiveRungeKutta.ofOrder3(equations, tolerance);
-                            default -> AdditiveRungeKutta.ofOrder4(equations, tolerance);
-                        });
+                        i == 0
+                                ? new DormandPrince(equations, tolerance)
+                                : new AdditiveRungeKutta(equations, tolerance));
             }
-            for (int i = 0; i < 3; i++) {
+            for (int i = 0; i < 2; i++) {
                 Remembering equations = remembering.get(i);
                 double[] start = IntStream.range(0, equations.size())
                         .mapToDouble(k -> draw.between(0, 1))
@@ -337,30 +306,28 @@ class AdditiveRungeKuttaTest {
         });
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void aStepCutShortMovesInAllWhatItsSlopesMoveInAll(Method method) {
+    @Test
+    void aStepCutShortMovesInAllWhatItsSlopesMoveInAll() {
         SeededCases.check(60, draw -> {
             Remembering equations = new Remembering(draw, true);
             double[] start = new double[equations.size()];
             Arrays.fill(start, 0.5);
             double[] state = start.clone();
-            method.of(equations, Tolerance.uniform(equations.size(), 1e-4, 0))
+            new AdditiveRungeKutta(equations, Tolerance.uniform(equations.size(), 1e-4, 0))
                     .advance(0, state, 5, List.of(guard((time, y) -> time - 3.3)), s -> {});
             double change = Arrays.stream(state).sum() - Arrays.stream(start).sum();
             assertThat(Arrays.stream(equations.told).sum()).isCloseTo(change, within(2e-13));
         });
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void theSameCallsGiveTheSameBits(Method method) {
-        assertThat(once(method)).isEqualTo(once(method));
+    @Test
+    void theSameCallsGiveTheSameBits() {
+        assertThat(once()).isEqualTo(once());
     }
 
-    private static double[] once(Method method) {
+    private static double[] once() {
         double[] state = {1, 0.3};
-        method.of(new TwoVessels(300, 1, 0.8, new int[1]), Tolerance.uniform(2, 1e-5, 1e-5))
+        new AdditiveRungeKutta(new TwoVessels(300, 1, 0.8, new int[1]), Tolerance.uniform(2, 1e-5, 1e-5))
                 .advance(0, state, 5, List.of(), step -> {});
         return state;
     }

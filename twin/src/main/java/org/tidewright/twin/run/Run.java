@@ -42,9 +42,6 @@ public final class Run {
     /** Far shorter than anything takes, and yet not lost when a time of day is worked out from it. */
     private static final double JUST_BEFORE = 1e-6;
 
-    /** Relative accuracy below which the method of order 4 is the cheaper one, as measured. */
-    private static final double CLOSE = 3e-5;
-
     private final Network network;
     private final State state;
     private final double[] settings;
@@ -65,12 +62,10 @@ public final class Run {
 
     /** How a run steps. */
     public enum Method {
-        /** As its network and accuracy ask: what a run does unless told otherwise. */
+        /** As its network asks: fast exchange implicitly, where there is any. What a run does unless told otherwise. */
         AS_SUITS,
         /** All of it explicitly, fast exchange too. */
-        EXPLICIT,
-        ADDITIVE_OF_ORDER_3,
-        ADDITIVE_OF_ORDER_4
+        EXPLICIT
     }
 
     /**
@@ -107,15 +102,9 @@ public final class Run {
         rightHandSide = new RightHandSide(network, parameters, settings);
         longestStep = accuracy.longestStep();
         Tolerance tolerance = accuracy.tolerance(network, state);
-        stepper = switch (method) {
-            case AS_SUITS ->
-                rightHandSide.exchanges()
-                        ? additive(rightHandSide, tolerance, accuracy)
-                        : new DormandPrince(rightHandSide, tolerance);
-            case EXPLICIT -> new DormandPrince(rightHandSide, tolerance);
-            case ADDITIVE_OF_ORDER_3 -> AdditiveRungeKutta.ofOrder3(rightHandSide, tolerance);
-            case ADDITIVE_OF_ORDER_4 -> AdditiveRungeKutta.ofOrder4(rightHandSide, tolerance);
-        };
+        stepper = method == Method.AS_SUITS && rightHandSide.exchanges()
+                ? new AdditiveRungeKutta(rightHandSide, tolerance)
+                : new DormandPrince(rightHandSide, tolerance);
         Moment guarded = new Moment(network, parameters, settings);
         happened = new boolean[network.watches().size()];
         for (int i = 0; i < happened.length; i++) {
@@ -124,13 +113,6 @@ public final class Run {
         hands = new Hands();
         nextTimes = new double[network.routines().size()];
         planRoutines();
-    }
-
-    /** Order 4 pays for its six slopes a step only where steps are held back by accuracy and not by the day's events. */
-    private static Stepper additive(RightHandSide equations, Tolerance tolerance, Accuracy accuracy) {
-        return accuracy.relative() < CLOSE
-                ? AdditiveRungeKutta.ofOrder4(equations, tolerance)
-                : AdditiveRungeKutta.ofOrder3(equations, tolerance);
     }
 
     /** Switches a setting now. */
