@@ -33,10 +33,10 @@ import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.salinity.Conductivity;
 
 /**
- * Functions of the seawater library, one point at a time and over an array, as ./bench/compare sets them beside compiled C.
+ * Functions of the seawater library, one point at a time and over an array, as ./bench/peers/seawater/compare sets them beside compiled C.
  * A method's name, in small letters with underscores, is the peer's key: eos80Density and eos80DensityBatched are
  * eos80_density. To add a function, write both methods here, and its line in {@link #main}; the keys that the peers have
- * ready are in bench/peer/times.c and gsw_times.py.
+ * ready are in bench/peers/seawater/times.c and gsw_times.py.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)

@@ -3,7 +3,7 @@ package org.tidewright.bench;
 import org.tidewright.seawater.density.ConservativeTemperature;
 import org.tidewright.seawater.salinity.AbsoluteSalinity;
 
-/** Waters of a reef, drawn from a seed: the same, bit by bit, as bench/peer/points.c and gsw_times.py give to the peers. */
+/** Waters of a reef, drawn from a seed: the same, bit by bit, as bench/peers/seawater/points.c and gsw_times.py give to the peers. */
 final class SeawaterPoints {
     static final int COUNT = 100_000;
 

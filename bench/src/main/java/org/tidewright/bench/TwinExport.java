@@ -26,7 +26,7 @@ import org.tidewright.twin.system.SystemTwin;
 /**
  * Writes the harbour room's twin as plain text for a program that has the same equations in another language: every number
  * that is this plan's, what happens when, where it starts, and the course of our own run. One line for each, its parts
- * parted by tabs; {@code bench/peers/plan.c} reads it.
+ * parted by tabs; {@code bench/peers/twin/plan.c} reads it.
  */
 public final class TwinExport {
     private static final double DAY = 86_400;

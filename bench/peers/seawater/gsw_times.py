@@ -1,6 +1,6 @@
 """Times the compiled C of the TEOS-10 toolbox GSW over the points, on one core, through its Python package.
 
-    python3 bench/peer/gsw_times.py      # a python3 with numpy and gsw; Debian: apt install python3-gsw
+    python3 bench/peers/seawater/gsw_times.py      # a python3 with numpy and gsw; Debian: apt install python3-gsw
 
 Calls the compiled loops themselves, with the array for the result at hand, so that what is timed is C: one call for
 100,000 points. Prints name, median and best nanoseconds a point, and the mean of the results.

@@ -6,7 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "../peer/co2_system.h"
+#include "../seawater/co2_system.h"
 #include "laws.h"
 
 #define FRESH_DENSITY 997.05

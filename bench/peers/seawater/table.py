@@ -1,6 +1,6 @@
-"""Prints the table of ./bench/compare from what the runs left in a folder; fails where a peer computed something else.
+"""Prints the table of ./bench/peers/seawater/compare from what the runs left in a folder; fails where a peer computed something else.
 
-    python3 bench/peer/table.py bench/target/peer
+    python3 bench/peers/seawater/table.py bench/target/peers/seawater
 """
 
 import csv

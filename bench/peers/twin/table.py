@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Prints what bench/peers/compare measured as a table.
+"""Prints what bench/peers/twin/compare measured as a table.
 
 The error of a course is its largest difference from the reference at any sample, over the largest value of the quantity,
 of the quantity where that is worst. "Same error" takes our own best time at that error from a line through our own
