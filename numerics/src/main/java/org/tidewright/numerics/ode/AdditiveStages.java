@@ -92,8 +92,7 @@ final class AdditiveStages implements Trial {
         equations.exchange(y, products[0]);
         for (int i = 1; i < stages; i++) {
             gather(i, h, y);
-            equations.solve(h * tableau.gamma(), stage);
-            equations.exchange(stage, products[i]);
+            solveStage(h * tableau.gamma(), products[i]);
             if (!slope(i, from + tableau.nodes()[i] * h, stage, h)) {
                 return Double.POSITIVE_INFINITY;
             }
@@ -108,6 +107,17 @@ final class AdditiveStages implements Trial {
         dampError(h);
         double norm = tolerance.norm(error, y, result);
         return Double.isNaN(norm) ? Double.POSITIVE_INFINITY : norm;
+    }
+
+    /** Solves Y - shift X(Y) = right in place; what it moved, over the shift, is X(Y). */
+    private void solveStage(double shift, double[] product) {
+        for (int k : exchanged) {
+            product[k] = stage[k];
+        }
+        equations.solve(shift, stage);
+        for (int k : exchanged) {
+            product[k] = (stage[k] - product[k]) / shift;
+        }
     }
 
     /**
