@@ -22,7 +22,7 @@ public final class AdditiveRungeKutta implements Stepper {
      */
     public AdditiveRungeKutta(SplitEquations equations, Tolerance tolerance) {
         stepper = new AdaptiveStepper(
-                equations, tolerance, new AdditiveStages(AdditiveTableau.KENNEDY_CARPENTER_4, equations, tolerance));
+                equations, tolerance, new AdditiveTrial(AdditiveTableau.KENNEDY_CARPENTER_4, equations, tolerance));
     }
 
     @Override

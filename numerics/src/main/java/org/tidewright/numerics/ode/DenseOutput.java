@@ -15,16 +15,16 @@ import static org.tidewright.numerics.ode.Tableau.*;
  * slopes, so linear invariants hold between the ends too.
  */
 final class DenseOutput extends StepOutput {
-    private final Stages stages;
+    private final ExplicitTrial trial;
     private final double[] r2;
     private final double[] r3;
     private final double[] r4;
     private final double[] r5;
 
-    DenseOutput(Stages stages) {
-        super(stages.result);
-        this.stages = stages;
-        int size = stages.result.length;
+    DenseOutput(ExplicitTrial trial) {
+        super(trial.result);
+        this.trial = trial;
+        int size = trial.result.length;
         r2 = new double[size];
         r3 = new double[size];
         r4 = new double[size];
@@ -33,19 +33,14 @@ final class DenseOutput extends StepOutput {
 
     @Override
     void prepare(double length, double[] y0, double[] y1) {
+        double[][] k = trial.slopes;
         for (int i = 0; i < y0.length; i++) {
             double change = y1[i] - y0[i];
-            double bend = length * stages.k1[i] - change;
+            double bend = length * k[0][i] - change;
             r2[i] = change;
             r3[i] = bend;
-            r4[i] = change - length * stages.k7[i] - bend;
-            r5[i] = length
-                    * (D1 * stages.k1[i]
-                            + D3 * stages.k3[i]
-                            + D4 * stages.k4[i]
-                            + D5 * stages.k5[i]
-                            + D6 * stages.k6[i]
-                            + D7 * stages.k7[i]);
+            r4[i] = change - length * k[6][i] - bend;
+            r5[i] = length * (D1 * k[0][i] + D3 * k[2][i] + D4 * k[3][i] + D5 * k[4][i] + D6 * k[5][i] + D7 * k[6][i]);
         }
     }
 

@@ -22,7 +22,7 @@ public final class DormandPrince implements Stepper {
      * @param tolerance with as many absolute parts as there are states
      */
     public DormandPrince(Equations equations, Tolerance tolerance) {
-        stepper = new AdaptiveStepper(equations, tolerance, new Stages(equations, tolerance));
+        stepper = new AdaptiveStepper(equations, tolerance, new ExplicitTrial(equations, tolerance));
     }
 
     @Override

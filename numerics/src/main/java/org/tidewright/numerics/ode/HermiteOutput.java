@@ -10,20 +10,20 @@ package org.tidewright.numerics.ode;
  * bodies are those of the plain slopes.
  */
 final class HermiteOutput extends StepOutput {
-    private final AdditiveStages stages;
+    private final AdditiveTrial trial;
     private final double[] first;
     private final double[] last;
 
-    HermiteOutput(AdditiveStages stages) {
-        super(stages.result);
-        this.stages = stages;
-        first = new double[stages.result.length];
-        last = new double[stages.result.length];
+    HermiteOutput(AdditiveTrial trial) {
+        super(trial.result);
+        this.trial = trial;
+        first = new double[trial.result.length];
+        last = new double[trial.result.length];
     }
 
     @Override
     void prepare(double length, double[] y0, double[] y1) {
-        stages.calmSlopes(length, first, last);
+        trial.calmSlopes(length, first, last);
     }
 
     @Override
