@@ -10,6 +10,10 @@ final class ExamplePlan {
     private ExamplePlan() {}
 
     static Plan named(String name) {
-        return ((PlanReading.Sound) PlanText.read(Examples.text(name))).plan();
+        return read(Examples.text(name));
+    }
+
+    static Plan read(String text) {
+        return ((PlanReading.Sound) PlanText.read(text)).plan();
     }
 }

@@ -34,24 +34,28 @@ public final class TwinExport {
     private static final int DAYS = 10;
 
     /** Absolute errors a millionth of those of a year's run, so that the relative one is what counts. */
-    private static final Accuracy CLOSE = new Accuracy(1e-8, 1e-11, 1e-8, 1e-9, 7200, 1e-6);
+    private static final Accuracy CLOSE = new Accuracy(1e-9, 1e-12, 1e-9, 1e-10, 7200, 1e-7);
 
     private static final String RESERVOIR = "reservoir";
 
     private final PrintWriter out;
-    private final Plan plan = ExamplePlan.named("harbour-room");
-    private final SystemTwin twin = SystemTwin.of(plan);
-    private final Network network = twin.network();
-    private final State start = twin.start(network.usualParameters());
+    private final Plan plan;
+    private final SystemTwin twin;
+    private final Network network;
+    private final State start;
 
-    private TwinExport(PrintWriter out) {
+    private TwinExport(Plan plan, PrintWriter out) {
         this.out = out;
+        this.plan = plan;
+        twin = SystemTwin.of(plan);
+        network = twin.network();
+        start = twin.start(network.usualParameters());
     }
 
-    /** Writes to standard output. */
+    /** Takes the name of a {@link Scenario} and writes to standard output. */
     public static void main(String[] arguments) throws IllegalAccessException {
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
-        new TwinExport(out).write();
+        new TwinExport(Scenario.named(arguments[0]).plan(), out).write();
         out.flush();
     }
 
