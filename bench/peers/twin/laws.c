@@ -79,7 +79,7 @@ static double gate(double value, double closed, double open) {
 }
 
 double aragonite_surface(double saturation, double bare, double fine) {
-    return bare + fine * gate(saturation, 5, 7) + 200 * gate(saturation, 16, 20);
+    return bare + fine * gate(saturation, 7, 9) + 200 * gate(saturation, 16, 20);
 }
 
 /* Burton and Walter 1987, Geology 15, 111-114, in the fit of McCulloch et al. 2012, Nat. Clim. Change 2, 623-627 */

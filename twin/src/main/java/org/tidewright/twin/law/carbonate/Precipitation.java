@@ -28,7 +28,8 @@ public final class Precipitation {
 
     /**
      * Fine surface of a runaway, usual: the 40 m^2 of 40 g of powder in a cubic metre; loses 2 mol of alkalinity for
-     * each m^3 in a day at saturation 8, inside the 1 to 5 of common practice.
+     * each m^3 in a day at saturation 8 with all of it, half with the half that is there, inside the 1 to 5 of common
+     * practice.
      */
     @Unit("1/m")
     public static final double FINE_USUAL = 40;
@@ -45,8 +46,8 @@ public final class Precipitation {
     @Unit("1/m")
     public static final double SPONTANEOUS = 200;
 
-    private static final double RUNAWAY_STARTS = 5; // Moras et al. 2022: none seen here
-    private static final double RUNAWAY = 7; // and always here
+    private static final double RUNAWAY_STARTS = 7; // Moras et al. 2022: none seen at 5, runaway above 7
+    private static final double RUNAWAY = 9; // ours: phosphate and organics of a tank hold it back
     private static final double NUCLEATION_STARTS = 16;
     private static final double NUCLEATION = 20; // Morse and He 1993: 18 to 20
     private static final double MICROMOLE_PER_HOUR = 1e-6 / 3600; // mol/s
@@ -86,7 +87,7 @@ public final class Precipitation {
      * Surface per volume of water on which aragonite grows.
      *
      * <pre>
-     * a = a_bare + a_fine s[(omega - 5) / 2] + 200 s[(omega - 16) / 4]
+     * a = a_bare + a_fine s[(omega - 7) / 2] + 200 s[(omega - 16) / 4]
      * s(x) = x^2 (3 - 2 x), 0 below x = 0 and 1 above x = 1
      * </pre>
      *

@@ -43,12 +43,17 @@ class PrecipitationTest {
         }
     }
 
-    /** Moras et al. 2022: nothing lost at 5, runaway above 7; common practice: 1 to 5 meq/L in a day then. */
+    /**
+     * Moras et al. 2022: nothing lost at 5, runaway above 7; common practice: 1 to 5 meq/L in a day then. A reef at 6 to 6.5
+     * (9 to 10 dKH in fresh air) is kept for years: what it loses by itself is far below the 0.5 dKH a day its corals use.
+     */
     @Test
-    void aRunawayStartsWhereMorasSawIt() {
+    void aRunawayStartsWhereMorasSawItAndNotWhereReefsAreKept() {
         assertThat(lost(5)).isLessThan(0.01);
-        assertThat(lost(7)).isBetween(1.0, 5.0);
+        assertThat(lost(6.5)).isLessThan(0.02);
+        assertThat(lost(7)).isLessThan(0.02);
         assertThat(lost(8)).isBetween(1.0, 5.0);
+        assertThat(lost(9)).isBetween(1.0, 5.0);
     }
 
     /** A settled reef at saturation 4.5 loses less than 0.01 dKH in a day, 0.0036 meq/L. */
