@@ -42,7 +42,10 @@ public final class Run {
     /** Far shorter than anything takes, and yet not lost when a time of day is worked out from it. */
     private static final double JUST_BEFORE = 1e-6;
 
-    /** Relative accuracy below which the method of order 4 is the cheaper one, as measured. */
+    /**
+     * Relative accuracy below which the method of order 4 is the cheaper one, and stopping at the bends of rates pays, as
+     * measured.
+     */
     private static final double CLOSE = 3e-5;
 
     private final Network network;
@@ -57,6 +60,7 @@ public final class Run {
     private final double[] nextTimes;
     private final RightHandSide rightHandSide;
     private final double longestStep;
+    private final boolean close;
     private final Hands hands;
     private boolean switched;
     private @Nullable Account account;
@@ -106,6 +110,7 @@ public final class Run {
         present = new Moment(network, parameters, settings);
         rightHandSide = new RightHandSide(network, parameters, settings);
         longestStep = accuracy.longestStep();
+        close = accuracy.relative() < CLOSE;
         Tolerance tolerance = accuracy.tolerance(network, state);
         stepper = switch (method) {
             case AS_SUITS ->
@@ -286,7 +291,10 @@ public final class Run {
         switched = false;
         View now = present.at(time, state.stocks());
         for (int i = 0; i < nextTimes.length; i++) {
-            nextTimes[i] = network.routines().get(i).next().after(time, now);
+            Routine routine = network.routines().get(i);
+            nextTimes[i] = routine.bend() && !close
+                    ? Double.POSITIVE_INFINITY
+                    : routine.next().after(time, now);
         }
     }
 
