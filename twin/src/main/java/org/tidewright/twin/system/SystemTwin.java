@@ -71,7 +71,7 @@ public final class SystemTwin {
         circulation(builder);
         LightPlan lamps = new LightPlan(plan, builder, stated, levers, supplies, basins, room.fabric());
         overDisplay = lamps.over(Names.DISPLAY);
-        Devices devices = new Devices(plan, builder, world, supplies, basins, room);
+        Devices devices = new Devices(plan, builder, levers, world, supplies, basins, room);
         surfaces(builder, devices);
         TopOffs topOffs = new TopOffs(plan, builder, levers, world, basins);
         Regime regime = new Regime(plan, builder, world, room, pools, basins, water, levers);

@@ -49,21 +49,18 @@ public record Lamp(
 
     /** Stops the run where the light jumps and where a ramp begins or ends. */
     public Routine corners() {
-        Routine.Next next = (time, now) -> {
+        Routine.Next corners = (time, now) -> {
             double lasts = Math.min(DAY, now.value(daily));
             double start = now.value(starts);
             double end = start + lasts;
             double slope = Math.min(ramp, lasts / 2);
-            return Math.min(
-                    Math.min(nextAfter(time, start), nextAfter(time, start + slope)),
-                    Math.min(nextAfter(time, end - slope), nextAfter(time, end)));
+            double next = Double.POSITIVE_INFINITY;
+            for (double corner : new double[] {start, start + slope, end - slope, end}) {
+                next = Math.min(next, Routine.daily(corner, 1).after(time, now));
+            }
+            return next;
         };
         String changes = name + " changes";
-        return ramp > 0 ? Routine.bend(changes, next) : Routine.quiet(changes, next);
-    }
-
-    private static double nextAfter(double time, double timeOfDay) {
-        double next = timeOfDay + Math.ceil((time - timeOfDay) / DAY) * DAY;
-        return next > time ? next : next + DAY;
+        return ramp > 0 ? Routine.bend(changes, corners) : Routine.quiet(changes, corners);
     }
 }
