@@ -53,7 +53,7 @@ final class NutrientWords {
         isFed = positions.stream()
                 .anyMatch(position -> position.handle().lever().equals(FEED));
         hasMedium = positions.stream()
-                .anyMatch(position -> position.handle().symbol().equals("g"));
+                .anyMatch(position -> position.handle().lever().endsWith(" mass"));
         nitrate = curve(curves, Quantity.NITRATE);
         phosphate = curve(curves, Quantity.PHOSPHATE);
         this.fishLoseWeight = fishLoseWeight;
