@@ -126,7 +126,7 @@ public final class NutrientForecast {
                 positions, curves, fishLoseWeight(changed == null ? asRun : changed), brokenOff, sources);
         return new NutrientReport(
                 words.lead(),
-                words.doubt(),
+                words.doubt(drawn == null ? 0 : drawn.draws()),
                 positions,
                 flows,
                 curves,

@@ -192,6 +192,8 @@ class NutrientForecastTest {
         forecast.draw(20);
         NutrientReport drawn = forecast.report(UnitSystem.METRIC, Map.of("feed_percent", 60.0));
         assertThat(drawn.draws()).isEqualTo(20);
+        assertThat(drawn.doubt().toString()).contains("20 draws");
+        assertThat(asRun.doubt().toString()).contains("no band yet");
         for (Quantity quantity : List.of(Quantity.NITRATE, Quantity.PHOSPHATE)) {
             NutrientCurve curve = curve(drawn, quantity);
             Band band = Objects.requireNonNull(curve.drawn());
