@@ -5,8 +5,8 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.List;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Mechanism;
-import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.mechanism.heat.Weather;
@@ -46,8 +46,8 @@ final class MechanismFields {
     private void line(String path, Object value) throws IllegalAccessException {
         if (value instanceof Number number) {
             out.println("of\t" + path + "\t" + number.doubleValue());
-        } else if (value instanceof Parameter parameter) {
-            out.println("of\t" + path + "\t" + parameter.usual());
+        } else if (value instanceof Drawn drawn) {
+            out.println("of\t" + path + "\t" + drawn.usual());
         } else if (value instanceof Setting setting) {
             out.println("of\t" + path + "\t" + setting.initial());
         } else if (value instanceof Supply supply) {

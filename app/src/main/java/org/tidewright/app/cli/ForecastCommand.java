@@ -54,15 +54,22 @@ import picocli.CommandLine.Spec;
             "  tidewright forecast my.yaml --days 90 --change 'feed +50 %%'",
             "  tidewright forecast my.yaml --days 7 --change 'return pump off from day 2 22:00 for 8 h' --plot oxygen",
             "  tidewright forecast my.yaml --change 'light bar hours 7 h' --change 'water changes 200 %%' --csv course.csv",
+            "  tidewright forecast my.yaml --draws 200 --plot nitrate",
             "  tidewright forecast my.yaml --levers",
             "",
-            "It starts from the water your plan states, at the usual values of what is not known exactly."
+            "It starts from the water your plan states, at the usual values of what is not known exactly; --draws varies"
+                    + " these, and what your plan states with ±."
         })
 public final class ForecastCommand implements Callable<Integer> {
     private static final double LONGEST = 3660;
     private static final double SECONDS_A_DAY = 86_400;
     private static final int SAMPLES_A_DAY = 24;
     private static final int MOST_SAMPLES = 20_000;
+    private static final int LEAST_DRAWS = 20;
+    private static final int MOST_DRAWS = 2000;
+
+    /** What is kept of every draw until the last has run: 140 MB of all quantities. */
+    private static final int MOST_DRAWN_SAMPLES = 1_000_000;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -103,6 +110,21 @@ public final class ForecastCommand implements Callable<Integer> {
             description = "write every sample as CSV to a file, or to - for the terminal")
     private @Nullable String csv;
 
+    @Option(
+            names = "--draws",
+            paramLabel = "N",
+            description =
+                    "run it so many times, each with other values of what is not known exactly, and tell the bands"
+                            + " in which nine of ten lie: 20 to 2000, better 200; one run where it is left out")
+    private @Nullable Integer draws;
+
+    @Option(
+            names = "--samples",
+            paramLabel = "N",
+            description =
+                    "samples in --csv, --json, --plot and --chart, evenly spread, 2 to 20000 (default one an hour)")
+    private @Nullable Integer samples;
+
     @Mixin
     private AnswerOptions answer = new AnswerOptions();
 
@@ -111,6 +133,7 @@ public final class ForecastCommand implements Callable<Integer> {
         if (!(days > 0 && days <= LONGEST)) {
             throw wrong("--days: found " + days + "; expected more than 0 and at most " + (int) LONGEST);
         }
+        checkNumbers();
         checkTargets();
         Optional<PlanDocument> document =
                 PlanArgument.read(file, spec.commandLine().getErr());
@@ -127,10 +150,34 @@ public final class ForecastCommand implements Callable<Integer> {
             return ExitCode.HOLDS;
         }
         List<Change> read = readChanges(forecast.twin().levers());
-        int samples = (int) Math.min(MOST_SAMPLES, Math.max(2, Math.ceil(days * SAMPLES_A_DAY) + 1));
-        ForecastReport report = ForecastReport.of(plan, forecast, days, samples, read);
+        ForecastReport report = ForecastReport.of(plan, forecast, days, samples(), read);
+        if (draws != null) {
+            report = report.drawn(
+                    forecast.twin(), draws, new SlowProgress(spec.commandLine().getErr()));
+        }
         tell(report, forecast, drawn, toExplain, answer.units(plan));
         return report.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private int samples() {
+        if (samples != null) {
+            return samples;
+        }
+        double hourly = Math.ceil(days * SAMPLES_A_DAY) + 1;
+        return (int) Math.max(2, Math.min(hourly, draws == null ? MOST_SAMPLES : MOST_DRAWN_SAMPLES / draws));
+    }
+
+    private void checkNumbers() {
+        if (draws != null && (draws < LEAST_DRAWS || draws > MOST_DRAWS)) {
+            throw wrong("--draws: found " + draws + "; expected " + LEAST_DRAWS + " to " + MOST_DRAWS);
+        }
+        if (samples != null && (samples < 2 || samples > MOST_SAMPLES)) {
+            throw wrong("--samples: found " + samples + "; expected 2 to " + MOST_SAMPLES);
+        }
+        if (draws != null && samples != null && (long) draws * samples > MOST_DRAWN_SAMPLES) {
+            throw wrong("--samples: found " + samples + " in each of " + draws + " draws; expected at most "
+                    + MOST_DRAWN_SAMPLES / draws + ", or fewer draws");
+        }
     }
 
     private void tell(

@@ -7,6 +7,7 @@ import org.tidewright.husbandry.forecast.Explained;
 import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.husbandry.forecast.LeverText;
 import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
 import org.tidewright.twin.system.Lever;
 import org.tidewright.twin.system.Levers;
@@ -22,7 +23,7 @@ final class ForecastPrint {
         prose.blank();
         prose.paragraph(report.lead(units));
         prose.blank();
-        report.changes().forEach(change -> prose.line("Changed: " + ForecastReport.words(change)));
+        report.changes().forEach(change -> prose.line("Changed: " + ForecastReport.words(change, units)));
         boolean changed = report.changed() != null;
         prose.line(String.format(
                 Locale.ROOT,
@@ -55,10 +56,66 @@ final class ForecastPrint {
         if (!report.warnings().isEmpty()) {
             prose.blank();
         }
+        if (report.doubt() != null) {
+            doubt(prose, report.doubt(), units);
+            return;
+        }
         prose.paragraph(
                 "These are the usual values of what is not known exactly: nutrients are known to a factor of about"
                         + " two, pH to about 0.1. What stands on which source is in docs/science/the-twin.md.");
         prose.blank();
+    }
+
+    private static void doubt(Prose prose, ForecastReport.Doubt doubt, UnitSystem units) {
+        Outlook asRun = doubt.asRun();
+        Outlook changed = doubt.changed();
+        prose.paragraph(
+                "The same for " + asRun.draws() + " draws of what is not known exactly: means of the last day, of 100"
+                        + " draws 5 below, half, 5 above.");
+        prose.blank();
+        prose.line(String.format(
+                Locale.ROOT,
+                "%-28s %30s   %s",
+                "",
+                "as run",
+                changed == null ? "" : String.format(Locale.ROOT, "%30s", "changed")));
+        for (Quantity quantity : Quantity.values()) {
+            if (quantity != Quantity.LIGHT) {
+                prose.line(String.format(
+                                Locale.ROOT,
+                                "%-28s %s   %s %s",
+                                quantity.words(),
+                                range(asRun, quantity, units),
+                                changed == null ? "" : range(changed, quantity, units),
+                                ForecastReport.unit(quantity, units))
+                        .stripTrailing());
+            }
+        }
+        prose.blank();
+        endedEarly(prose, asRun, "as run");
+        if (changed != null) {
+            endedEarly(prose, changed, "with the change");
+        }
+        prose.paragraph("What is drawn, and what is not, is in docs/science/the-twin.md.");
+        prose.blank();
+    }
+
+    private static void endedEarly(Prose prose, Outlook outlook, String which) {
+        if (outlook.endedEarly() > 0) {
+            prose.paragraph(outlook.endedEarly() + " of the draws " + which
+                    + " come to a state the twin knows no law for; bands end with the first of them.");
+            prose.blank();
+        }
+    }
+
+    private static String range(Outlook outlook, Quantity quantity, UnitSystem units) {
+        Outlook.Range range = outlook.lastDay(quantity);
+        return String.format(
+                Locale.ROOT,
+                "%10s %9s %9s",
+                number(quantity, range.low(), units),
+                number(quantity, range.middle(), units),
+                number(quantity, range.high(), units));
     }
 
     private static String row(ForecastReport.Line line, UnitSystem units, boolean changed) {

@@ -14,16 +14,24 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
 import org.jfree.svg.SVGGraphics2D;
 import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.Course;
+import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.rehearsal.Band;
 
-/** A forecast as a picture: one panel a quantity over one axis of days; as run dashed, changed drawn full. */
+/**
+ * A forecast as a picture: one panel a quantity over one axis of days; as run dashed, changed drawn full, the band of many draws
+ * shaded.
+ */
 public final class ForecastChart {
     private static final int WIDTH = 900;
     private static final int PANEL = 240;
@@ -35,6 +43,7 @@ public final class ForecastChart {
 
     private static final Color INK = new Color(0x1B, 0x28, 0x30);
     private static final Color RULE = new Color(0xDD, 0xD2, 0xBE);
+    private static final Color SAND = new Color(0xB8, 0x9A, 0x62);
     private static final Color SHALLOW = new Color(0x3F, 0x86, 0xA0);
     private static final Color DEEP = new Color(0x12, 0x43, 0x5A);
 
@@ -91,6 +100,10 @@ public final class ForecastChart {
         lines.setSeriesPaint(1, DEEP);
         lines.setSeriesStroke(1, new BasicStroke(2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         XYPlot plot = new XYPlot(data, null, range, lines);
+        if (report.doubt() != null) {
+            plot.setDataset(1, band(report.doubt().told(), quantity, units));
+            plot.setRenderer(1, bandRenderer());
+        }
         plot.setBackgroundPaint(PAPER);
         plot.setRangeGridlinePaint(RULE);
         plot.setDomainGridlinePaint(RULE);
@@ -105,6 +118,30 @@ public final class ForecastChart {
             series.add(course.time()[i] / DAY, ForecastReport.shown(quantity, values[i], units));
         }
         return series;
+    }
+
+    private static YIntervalSeriesCollection band(Outlook outlook, Quantity quantity, UnitSystem units) {
+        YIntervalSeries series = new YIntervalSeries("middle and nine of ten of " + outlook.draws() + " draws");
+        Band band = outlook.of(quantity);
+        for (int i = 0; i < outlook.time().length; i++) {
+            series.add(
+                    outlook.time()[i] / DAY,
+                    ForecastReport.shown(quantity, band.middle()[i], units),
+                    ForecastReport.shown(quantity, band.low()[i], units),
+                    ForecastReport.shown(quantity, band.high()[i], units));
+        }
+        YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+        data.addSeries(series);
+        return data;
+    }
+
+    private static DeviationRenderer bandRenderer() {
+        DeviationRenderer renderer = new DeviationRenderer(true, false);
+        renderer.setSeriesPaint(0, SAND);
+        renderer.setSeriesFillPaint(0, SAND);
+        renderer.setSeriesStroke(0, new BasicStroke(1f));
+        renderer.setAlpha(0.35f);
+        return renderer;
     }
 
     private static NumberAxis axis(String label) {

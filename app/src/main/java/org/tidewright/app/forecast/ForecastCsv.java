@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.twin.forecast.Course;
+import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.rehearsal.Band;
 
-/** Every sample of a forecast: time, each quantity as run, and each with the changes. */
+/** Every sample of a forecast: time, each quantity as run, and each with the changes; with their bands where it was drawn. */
 public final class ForecastCsv {
     private static final double DAY = 86_400;
     private static final String CHANGED = "changed_";
@@ -23,13 +25,20 @@ public final class ForecastCsv {
         try (CsvWriter csv = CsvWriter.builder().build(text)) {
             csv.writeRecord(head(report));
             Course changed = report.changed();
+            ForecastReport.Doubt doubt = report.doubt();
             int rows = report.asRun().time().length;
             for (int row = 0; row < rows; row++) {
                 List<String> fields = new ArrayList<>();
                 fields.add(Double.toString(report.asRun().time()[row] / DAY));
                 add(fields, report.asRun(), row);
+                if (doubt != null) {
+                    add(fields, doubt.asRun(), row);
+                }
                 if (changed != null) {
                     add(fields, changed, row);
+                }
+                if (doubt != null && doubt.changed() != null) {
+                    add(fields, doubt.changed(), row);
                 }
                 csv.writeRecord(fields);
             }
@@ -42,21 +51,43 @@ public final class ForecastCsv {
     private static List<String> head(ForecastReport report) {
         List<String> names = new ArrayList<>();
         names.add("time_d");
-        for (Quantity quantity : Quantity.values()) {
-            names.add(quantity.key());
-        }
+        names(names, "", report.doubt() != null);
         if (report.changed() != null) {
-            for (Quantity quantity : Quantity.values()) {
-                names.add(CHANGED + quantity.key());
-            }
+            names(names, CHANGED, report.doubt() != null);
         }
         return names;
     }
 
+    private static void names(List<String> names, String prefix, boolean bands) {
+        for (Quantity quantity : Quantity.values()) {
+            names.add(prefix + quantity.key());
+        }
+        if (bands) {
+            for (Quantity quantity : Quantity.values()) {
+                for (String end : new String[] {"_low", "_middle", "_high"}) {
+                    names.add(prefix + quantity.key() + end);
+                }
+            }
+        }
+    }
+
     private static void add(List<String> fields, Course course, int row) {
         for (Quantity quantity : Quantity.values()) {
-            double[] values = course.of(quantity);
-            fields.add(row < values.length ? Double.toString(values[row]) : "");
+            fields.add(field(course.of(quantity), row));
         }
+    }
+
+    private static void add(List<String> fields, Outlook outlook, int row) {
+        for (Quantity quantity : Quantity.values()) {
+            Band band = outlook.of(quantity);
+            fields.add(field(band.low(), row));
+            fields.add(field(band.middle(), row));
+            fields.add(field(band.high(), row));
+        }
+    }
+
+    /** Empty where the course has ended before. */
+    private static String field(double[] values, int row) {
+        return row < values.length ? Double.toString(values[row]) : "";
     }
 }

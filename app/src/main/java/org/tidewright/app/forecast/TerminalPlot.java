@@ -9,6 +9,7 @@ import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.Course;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.rehearsal.Band;
 
 /** A quantity over time in characters: the course as run dotted, the changed one drawn full, told apart without colour. */
 public final class TerminalPlot {
@@ -18,6 +19,7 @@ public final class TerminalPlot {
     private static final char AS_RUN = '·';
     private static final char CHANGED = '█';
     private static final char ALONE = '•';
+    private static final char BAND = '░';
 
     private TerminalPlot() {}
 
@@ -26,8 +28,16 @@ public final class TerminalPlot {
         Course changed = report.changed();
         double[] base = shown(report.asRun(), quantity, units);
         double @Nullable [] other = changed == null ? null : shown(changed, quantity, units);
+        @Nullable
+        Band band = report.doubt() == null ? null : report.doubt().told().of(quantity);
         double low = least(base, other);
         double high = most(base, other);
+        if (band != null) {
+            double[] lower = shown(band.low(), quantity, units);
+            double[] upper = shown(band.high(), quantity, units);
+            low = least(lower, new double[] {low});
+            high = most(upper, new double[] {high});
+        }
         double margin = high > low ? 0.05 * (high - low) : Math.max(1e-6, Math.abs(high) * 0.05);
         low -= margin;
         high += margin;
@@ -36,6 +46,9 @@ public final class TerminalPlot {
             Arrays.fill(row, ' ');
         }
         int samples = base.length;
+        if (band != null) {
+            shade(field, shown(band.low(), quantity, units), shown(band.high(), quantity, units), samples, low, high);
+        }
         draw(field, base, samples, low, high, other == null ? ALONE : AS_RUN);
         if (other != null) {
             draw(field, other, samples, low, high, CHANGED);
@@ -44,7 +57,8 @@ public final class TerminalPlot {
         String unit = ForecastReport.unit(quantity, units);
         lines.add(quantity.words()
                 + (unit.isEmpty() ? "" : ", " + unit)
-                + (other == null ? "" : "   " + AS_RUN + " as run   " + CHANGED + " changed"));
+                + (other == null ? "" : "   " + AS_RUN + " as run   " + CHANGED + " changed")
+                + (band == null ? "" : "   " + BAND + " nine draws of ten"));
         for (int row = 0; row < ROWS; row++) {
             double value = high - (high - low) * (row + 0.5) / ROWS;
             String label = row % 3 == 1 ? String.format(Locale.ROOT, "%." + quantity.decimals() + "f", value) : "";
@@ -79,8 +93,23 @@ public final class TerminalPlot {
         }
     }
 
+    private static void shade(char[][] field, double[] lower, double[] upper, int samples, double low, double high) {
+        for (int i = 0; i < lower.length; i++) {
+            int column = (int) ((long) i * (COLUMNS - 1) / Math.max(1, samples - 1));
+            int top = (int) ((high - upper[i]) / (high - low) * ROWS);
+            int bottom = (int) ((high - lower[i]) / (high - low) * ROWS);
+            for (int row = Math.max(0, top); row <= Math.min(ROWS - 1, bottom); row++) {
+                field[row][column] = BAND;
+            }
+        }
+    }
+
     private static double[] shown(Course course, Quantity quantity, UnitSystem units) {
-        return Arrays.stream(course.of(quantity))
+        return shown(course.of(quantity), quantity, units);
+    }
+
+    private static double[] shown(double[] values, Quantity quantity, UnitSystem units) {
+        return Arrays.stream(values)
                 .map(value -> ForecastReport.shown(quantity, value, units))
                 .toArray();
     }

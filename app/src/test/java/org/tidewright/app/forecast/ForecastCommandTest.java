@@ -113,6 +113,60 @@ class ForecastCommandTest {
         assertThat(run.err()).contains(".svg or .png");
     }
 
+    @Test
+    void manyDrawsGiveABandAroundTheUsualCourse() {
+        CommandLineRun run = run("--days", "3", "--draws", "20", "--samples", "4", "--csv", "-");
+        List<NamedCsvRecord> rows =
+                CsvReader.builder().ofNamedCsvRecord(run.out()).stream().toList();
+        assertThat(rows).hasSize(4);
+        for (NamedCsvRecord row : rows) {
+            double low = Double.parseDouble(row.getField("alkalinity_dkh_low"));
+            double high = Double.parseDouble(row.getField("alkalinity_dkh_high"));
+            assertThat(low).isLessThan(Double.parseDouble(row.getField("alkalinity_dkh_middle")));
+            assertThat(Double.parseDouble(row.getField("alkalinity_dkh"))).isBetween(low, high);
+        }
+        // 8.0 ± 0.3 dKH: 1.645 of them to each side, known from twenty draws to a few tenths.
+        assertThat(Double.parseDouble(rows.get(0).getField("alkalinity_dkh_high")))
+                .isBetween(8.3, 8.9);
+    }
+
+    @Test
+    void bandsAreToldInTextJsonPlotAndChart() throws IOException {
+        Path svg = folder.resolve("band.svg");
+        CommandLineRun text = run(
+                "--days",
+                "2",
+                "--draws",
+                "20",
+                "--change",
+                "feed +50 %",
+                "--plot",
+                "nitrate",
+                "--chart",
+                svg.toString());
+        assertThat(text.out()).contains("20 draws").contains("░ nine draws of ten");
+        assertThat(text.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(110);
+        assertThat(Files.readString(svg, StandardCharsets.UTF_8)).contains("nine of ten of 20 draws");
+        CommandLineRun json = run("--days", "2", "--draws", "20", "--json");
+        assertThat(json.out()).contains("\"draws\" : 20").contains("nitrate_mg_per_l_middle");
+    }
+
+    @Test
+    void numbersOfDrawsAndSamplesThatCannotBeAreRefused() {
+        assertThat(run("--draws", "5").err()).contains("--draws: found 5; expected 20 to 2000");
+        assertThat(run("--samples", "1").err()).contains("--samples: found 1; expected 2 to 20000");
+        assertThat(run("--draws", "2000", "--samples", "20000").err()).contains("at most 500");
+    }
+
+    @Test
+    void aChangedTemperatureIsToldAsOne() {
+        CommandLineRun us = run("--days", "1", "--change", "room temperature 86 °F", "--units", "us");
+        assertThat(us.out())
+                .contains("Changed: room temperature 86.0")
+                .contains("°F")
+                .doesNotContain("of the plan's");
+    }
+
     private CommandLineRun run(String... options) {
         String[] all = new String[options.length + 2];
         all[0] = "forecast";

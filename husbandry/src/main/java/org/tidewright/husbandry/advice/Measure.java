@@ -24,6 +24,10 @@ public enum Measure {
     TURNOVER(new Unit("g/d", "g_per_d", 8.64e7, 0, 4), new Unit("g/d", "g_per_d", 8.64e7, 0, 4)),
     /** s, told in seconds, minutes, hours or days by its size. */
     DURATION(new Unit("s", "s", 1, 0, 0), new Unit("s", "s", 1, 0, 0)),
+    /** m² of algae, told in square centimetres or inches. */
+    AREA(new Unit("cm²", "cm2", 1e4, 0, 0), new Unit("in²", "in2", 1 / 6.4516e-4, 0, 1)),
+    /** kg of a medium or of food, told in grams or ounces. */
+    SMALL_MASS(new Unit("g", "g", 1000, 0, 1), new Unit("oz", "oz", 1 / 0.028349523125, 0, 2)),
     /** kg. */
     MASS(new Unit("kg", "kg", 1, 0, 1), new Unit("lb", "lb", 1 / 0.45359237, 0, 0)),
     /** Pa, a load on a floor, told in kPa or pounds per square foot. */

@@ -11,28 +11,35 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.twin.ensemble.Ensemble;
 import org.tidewright.twin.forecast.Change;
 import org.tidewright.twin.forecast.Course;
 import org.tidewright.twin.forecast.Forecast;
+import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.system.SystemTwin;
 
 /**
  * A forecast with what it means.
  *
+ * @param samples of each course that comes to its end
  * @param changes what would be done; none for the system as it is run
  * @param asRun its course
  * @param changed the course with the changes; null without any
  * @param lines every quantity, in the order of {@link Quantity}
  * @param warnings where a band is left, the first in time first
+ * @param doubt what many draws of what is not known exactly come to; null where none were made
  */
 public record ForecastReport(
         Plan plan,
         double days,
+        int samples,
         List<Change> changes,
         Course asRun,
         @Nullable Course changed,
         List<Line> lines,
-        List<Warning> warnings) {
+        List<Warning> warnings,
+        @Nullable Doubt doubt) {
     private static final double DAY = 86_400;
 
     /**
@@ -60,6 +67,18 @@ public record ForecastReport(
      */
     public record Warning(AlarmBand band, double day, double value, double bound, boolean asRunToo) {}
 
+    /**
+     * Bands over many draws.
+     *
+     * @param changed with the changes; null without any
+     */
+    public record Doubt(Outlook asRun, @Nullable Outlook changed) {
+        /** That of the course which is told: with the changes, where there are any. */
+        public Outlook told() {
+            return changed == null ? asRun : changed;
+        }
+    }
+
     /** Runs a system as it is run and with changes. */
     public static ForecastReport of(Plan plan, Forecast forecast, double days, int samples, List<Change> changes) {
         EnumSet<Quantity> all = EnumSet.allOf(Quantity.class);
@@ -72,8 +91,8 @@ public record ForecastReport(
             lines.add(new Line(
                     quantity,
                     asRun.of(quantity)[0],
-                    meanOfLastDay(asRun, quantity),
-                    meanOfLastDay(last, quantity),
+                    asRun.meanOfLastDay(quantity),
+                    last.meanOfLastDay(quantity),
                     Arrays.stream(course).min().orElse(Double.NaN),
                     Arrays.stream(course).max().orElse(Double.NaN)));
         }
@@ -83,20 +102,16 @@ public record ForecastReport(
         }
         // Within a day the bands' own order stands: what kills first comes first.
         warnings.sort(Comparator.comparingDouble(warning -> Math.floor(warning.day())));
-        return new ForecastReport(plan, days, List.copyOf(changes), asRun, changed, lines, warnings);
+        return new ForecastReport(plan, days, samples, List.copyOf(changes), asRun, changed, lines, warnings, null);
     }
 
-    private static double meanOfLastDay(Course course, Quantity quantity) {
-        double[] time = course.time();
-        double[] values = course.of(quantity);
-        double from = time[time.length - 1] - DAY;
-        double sum = 0;
-        int count = 0;
-        for (int i = time.length - 1; i >= 0 && (time[i] > from || count == 0); i--) {
-            sum += values[i];
-            count++;
-        }
-        return sum / count;
+    /** The same with bands at the same times: as many draws as are asked for, each run as it is and with the changes. */
+    public ForecastReport drawn(SystemTwin twin, int draws, Ensemble.Progress progress) {
+        List<List<Change>> whatIfs = changes.isEmpty() ? List.of(List.of()) : List.of(List.of(), changes);
+        List<Outlook> outlooks =
+                Outlook.ofEach(twin, days, samples, EnumSet.allOf(Quantity.class), whatIfs, draws, progress);
+        Doubt doubted = new Doubt(outlooks.get(0), changes.isEmpty() ? null : outlooks.get(1));
+        return new ForecastReport(plan, days, samples, changes, asRun, changed, lines, warnings, doubted);
     }
 
     private static Optional<Warning> warning(AlarmBand band, Course course, Course asRun) {
@@ -236,7 +251,7 @@ public record ForecastReport(
     }
 
     /** What a change says, as a keeper reads it. */
-    public static String words(Change change) {
+    public static String words(Change change, UnitSystem units) {
         String from = change.from() == 0
                 ? ""
                 : String.format(
@@ -250,7 +265,10 @@ public record ForecastReport(
         String value = switch (change.lever().kind()) {
             case SWITCH, FLOAT_SWITCH -> change.value() > 1 ? "stuck on" : change.value() > 0 ? "on" : "off";
             case FACTOR -> number(100 * change.value(), 0) + "\u00a0%";
-            case AMOUNT -> initial > 0 ? number(100 * change.value() / initial, 0) + "\u00a0% of the plan's" : "set";
+            case AMOUNT ->
+                change.lever().unit().equals("degC")
+                        ? told(Quantity.TEMPERATURE, change.value(), units)
+                        : initial > 0 ? number(100 * change.value() / initial, 0) + "\u00a0% of the plan's" : "set";
         };
         return change.lever().name() + " " + value + from + lasts;
     }

@@ -1,10 +1,14 @@
 package org.tidewright.husbandry.json;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.Change;
 import org.tidewright.twin.forecast.Course;
+import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.rehearsal.Band;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -27,7 +31,7 @@ public final class ForecastJson {
         for (Change change : report.changes()) {
             ObjectNode node = changes.addObject();
             node.put("lever", change.lever().name());
-            node.put("words", ForecastReport.words(change));
+            node.put("words", ForecastReport.words(change, units));
             node.put("from_d", change.from() / DAY);
             if (Double.isFinite(change.lasts())) {
                 node.put("lasts_d", change.lasts() / DAY);
@@ -44,26 +48,54 @@ public final class ForecastJson {
             node.put("reason", warning.band().reason());
             node.put("without_the_changes_too", warning.asRunToo());
         }
-        course(root.putObject("as_run"), report.asRun());
+        ForecastReport.Doubt doubt = report.doubt();
+        if (doubt != null) {
+            root.put("draws", doubt.asRun().draws());
+        }
+        course(root.putObject("as_run"), report.asRun(), doubt == null ? null : doubt.asRun());
         if (report.changed() != null) {
-            course(root.putObject("changed"), report.changed());
+            course(root.putObject("changed"), report.changed(), doubt == null ? null : doubt.changed());
         }
         return AdviceJson.text(root);
     }
 
-    private static void course(ObjectNode node, Course course) {
-        ArrayNode time = node.putArray("time_d");
-        for (double second : course.time()) {
-            time.add(second / DAY);
-        }
+    private static void course(ObjectNode node, Course course, @Nullable Outlook outlook) {
+        time(node, course.time());
         for (Quantity quantity : Quantity.values()) {
-            ArrayNode values = node.putArray(quantity.key());
-            for (double value : course.of(quantity)) {
-                values.add(value);
-            }
+            values(node, quantity.key(), course.of(quantity));
         }
         if (course.brokenOff() != null) {
             node.put("broken_off", course.brokenOff());
+        }
+        if (outlook != null) {
+            bands(node.putObject("bands"), outlook);
+        }
+    }
+
+    private static void bands(ObjectNode node, Outlook outlook) {
+        time(node, outlook.time());
+        for (Quantity quantity : Quantity.values()) {
+            Band band = outlook.of(quantity);
+            values(node, quantity.key() + "_low", band.low());
+            values(node, quantity.key() + "_middle", band.middle());
+            values(node, quantity.key() + "_high", band.high());
+        }
+        if (outlook.endedEarly() > 0) {
+            node.put("draws_ended_early", outlook.endedEarly());
+        }
+    }
+
+    private static void time(ObjectNode node, double[] seconds) {
+        values(
+                node,
+                "time_d",
+                Arrays.stream(seconds).map(second -> second / DAY).toArray());
+    }
+
+    private static void values(ObjectNode node, String name, double[] values) {
+        ArrayNode array = node.putArray(name);
+        for (double value : values) {
+            array.add(value);
         }
     }
 }

@@ -98,7 +98,9 @@ public final class NewTankWords {
     static String range(NewTankStudy study) {
         return "No two tanks are alike: if the bacteria grow a third slower, " + late(study.slow())
                 + "; if they grow two fifths faster, " + late(study.quick())
-                + ". The test on the water decides, not the calendar.";
+                + ". These are two more runs of the twin, not the bounds of what may be: growth is known to a factor of two,"
+                + " and how soon bacteria feel low ammonia and nitrite far worse. The test on the water decides, not the"
+                + " calendar.";
     }
 
     private static String late(double day) {

@@ -27,9 +27,10 @@ public record Handle(
         double most,
         double step,
         double planned) {
+    private static final double HALF_A_THOUSANDTH = 5.01e-4;
 
-    /** Whether a value moves it away from the plan by more than a field rounds. */
+    /** Whether a value moves it away from the plan by more than a field, which shows thousandths, rounds. */
     public boolean isMoved(double value) {
-        return Math.abs(value - planned) > 1e-4 * Math.max(1e-6, Math.abs(planned));
+        return Math.abs(value - planned) > Math.max(HALF_A_THOUSANDTH, 1e-4 * Math.abs(planned));
     }
 }

@@ -13,14 +13,13 @@ import org.tidewright.plan.model.Gear;
 import org.tidewright.plan.model.Light;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
+import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.model.WaterChange;
 
 /** What of a plan's nutrients a keeper can change: as much as the plan has. */
 public final class Handles {
     private static final double HUNDREDTH = 0.01;
     private static final double HOUR = 3600;
-    private static final double GRAM = 1e-3;
-    private static final double SQUARE_CENTIMETRE = 1e-4;
     private static final double DAY = 86_400;
 
     /** Sliders go to this many times what the plan does. */
@@ -30,15 +29,17 @@ public final class Handles {
     private static final double STEPS = 10;
 
     private final Plan plan;
+    private final UnitSystem units;
     private final List<Handle> handles = new ArrayList<>();
 
-    private Handles(Plan plan) {
+    private Handles(Plan plan, UnitSystem units) {
         this.plan = plan;
+        this.units = units;
     }
 
-    /** All of them, food first. */
-    public static List<Handle> of(Plan plan) {
-        Handles all = new Handles(plan);
+    /** All of them in a reader's units, food first. */
+    public static List<Handle> of(Plan plan, UnitSystem units) {
+        Handles all = new Handles(plan, units);
         if (!plan.feeding().isEmpty()) {
             all.share("feed", "Feed", Sentence.of("of every meal of the plan"));
         }
@@ -60,10 +61,8 @@ public final class Handles {
                 all.amount(
                         gear.name() + " mass",
                         "Medium of the " + gear.name(),
-                        "g",
-                        GRAM,
-                        gear.media().mass().in("kg") / GRAM,
-                        "g");
+                        Measure.SMALL_MASS,
+                        gear.media().mass().in("kg"));
             }
         }
         if (!plan.waterChanges().isEmpty()) {
@@ -95,26 +94,25 @@ public final class Handles {
         amount(
                 place + " lit area",
                 "Lit area in the " + place,
-                "cm²",
-                SQUARE_CENTIMETRE,
-                algae.litArea().in("m^2") / SQUARE_CENTIMETRE,
-                "cm2");
+                Measure.AREA,
+                algae.litArea().in("m^2"));
     }
 
     private void share(String lever, String words, Sentence about) {
         handles.add(new Handle(key(lever, "percent"), lever, words, about, "%", HUNDREDTH, 0, 200, 5, 100));
     }
 
-    private void amount(String lever, String words, String symbol, double perUnit, double planned, String suffix) {
+    private void amount(String lever, String words, Measure measure, double planned) {
+        Measure.Unit unit = measure.unit(units);
         // A shown amount such as 199.99999999999997 g is what the plan wrote as 200 g.
-        double shown = Math.rint(planned * 1e6) / 1e6;
+        double shown = Math.rint(unit.shown(planned) * 1e6) / 1e6;
         handles.add(new Handle(
-                key(lever, suffix),
+                key(lever, unit.suffix()),
                 lever,
                 words,
                 Sentence.of(""),
-                symbol,
-                perUnit,
+                unit.symbol(),
+                1 / unit.factor(),
                 0,
                 FARTHEST * shown,
                 shown / STEPS,

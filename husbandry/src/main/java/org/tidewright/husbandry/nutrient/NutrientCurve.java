@@ -3,7 +3,9 @@ package org.tidewright.husbandry.nutrient;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.twin.forecast.Course;
+import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.rehearsal.Band;
 
 /**
  * A nutrient along twelve weeks: the start, then the mean of every day at its noon.
@@ -11,16 +13,23 @@ import org.tidewright.twin.forecast.Quantity;
  * @param days since the first midnight
  * @param asRun mg/L as {@link Quantity} tells it
  * @param changed the same with the changes; null without any
+ * @param drawn in which nine of ten draws lie as it is run; null where none were made
  */
 public record NutrientCurve(
-        Quantity quantity, TargetBand band, double[] days, double[] asRun, double @Nullable [] changed) {
+        Quantity quantity,
+        TargetBand band,
+        double[] days,
+        double[] asRun,
+        double @Nullable [] changed,
+        @Nullable Band drawn) {
     private static final int WEEK = 7;
     private static final double DAY = 86_400;
 
     /** Below this a share that is lost says little, mg/L: what a good phosphate test can tell; common practice. */
     private static final double TELLABLE = 0.02;
 
-    static NutrientCurve of(Quantity quantity, TargetBand band, Course asRun, @Nullable Course changed) {
+    static NutrientCurve of(
+            Quantity quantity, TargetBand band, Course asRun, @Nullable Course changed, @Nullable Outlook outlook) {
         double[] base = daily(asRun, quantity);
         double[] other = changed == null ? null : daily(changed, quantity);
         int shown = other == null ? base.length : Math.min(base.length, other.length);
@@ -29,13 +38,28 @@ public record NutrientCurve(
             days[i] = i - 0.5;
         }
         return new NutrientCurve(
-                quantity, band, days, Arrays.copyOf(base, shown), other == null ? null : Arrays.copyOf(other, shown));
+                quantity,
+                band,
+                days,
+                Arrays.copyOf(base, shown),
+                other == null ? null : Arrays.copyOf(other, shown),
+                outlook == null ? null : daily(outlook, quantity));
     }
 
     /** The start, then means of whole days. */
     private static double[] daily(Course course, Quantity quantity) {
-        double[] time = course.time();
-        double[] values = course.of(quantity);
+        return daily(course.time(), course.of(quantity));
+    }
+
+    private static Band daily(Outlook outlook, Quantity quantity) {
+        Band band = outlook.of(quantity);
+        return new Band(
+                daily(outlook.time(), band.low()),
+                daily(outlook.time(), band.middle()),
+                daily(outlook.time(), band.high()));
+    }
+
+    private static double[] daily(double[] time, double[] values) {
         int days = (int) Math.floor(time[time.length - 1] / DAY + 1e-9);
         double[] sums = new double[days + 1];
         int[] counts = new int[days + 1];

@@ -12,12 +12,15 @@ import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.plan.model.Algae;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
+import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.quantity.Amount;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.ensemble.Ensemble;
 import org.tidewright.twin.forecast.Change;
 import org.tidewright.twin.forecast.Course;
 import org.tidewright.twin.forecast.Forecast;
+import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
 import org.tidewright.twin.run.Account;
 import org.tidewright.twin.system.Lever;
@@ -34,18 +37,18 @@ public final class NutrientForecast {
     private static final double DAY = 86_400;
     private static final double WEEK = 7;
     private static final double LONGEST_AVERAGE = 4 * WEEK;
+    private static final Set<Quantity> DRAWN = EnumSet.of(Quantity.NITRATE, Quantity.PHOSPHATE);
     private static final Set<Quantity> NUTRIENTS = EnumSet.of(Quantity.NITRATE, Quantity.PHOSPHATE, Quantity.AMMONIA);
 
     private final Plan plan;
     private final Forecast forecast;
-    private final List<Handle> handles;
     private final double averaged;
     private final Course asRun;
+    private volatile @Nullable Outlook outlook;
 
     private NutrientForecast(Plan plan) {
         this.plan = plan;
         forecast = Forecast.of(plan);
-        handles = Handles.of(plan);
         averaged = averagedDays(plan);
         asRun = course(List.of());
     }
@@ -55,19 +58,33 @@ public final class NutrientForecast {
         return new NutrientForecast(plan);
     }
 
-    List<Handle> handles() {
-        return handles;
+    /**
+     * Runs it as it is many times, with other values of what is not known exactly; reports then tell in which band the
+     * draws lie. From another thread, for it takes half a minute.
+     */
+    public void draw(int draws) {
+        outlook = Outlook.of(forecast.twin(), DAYS, samples(), DRAWN, List.of(), draws, Ensemble.Progress.UNWATCHED);
+    }
+
+    /** Whether reports tell a band. */
+    public boolean isDrawn() {
+        return outlook != null;
+    }
+
+    private static int samples() {
+        return (int) (DAYS * SAMPLES_A_DAY) + 1;
     }
 
     /**
      * What is told with some handles moved; only the changed course is run.
      *
+     * @param units in which handles are told
      * @param values by key of the handle, in its shown unit; a handle without one stays where the plan has it
      */
-    public NutrientReport report(Map<String, Double> values) {
+    public NutrientReport report(UnitSystem units, Map<String, Double> values) {
         List<NutrientReport.Position> positions = new ArrayList<>();
         List<Change> changes = new ArrayList<>();
-        for (Handle handle : handles) {
+        for (Handle handle : Handles.of(plan, units)) {
             double value = values.getOrDefault(handle.key(), handle.planned());
             if (!(value >= handle.least() && value <= handle.most())) {
                 throw new IllegalArgumentException(handle.words() + " cannot be " + value + " " + handle.symbol()
@@ -83,12 +100,18 @@ public final class NutrientForecast {
     }
 
     private Course course(List<Change> changes) {
-        return forecast.course(DAYS, (int) (DAYS * SAMPLES_A_DAY) + 1, NUTRIENTS, changes, averaged);
+        return forecast.course(DAYS, samples(), NUTRIENTS, changes, averaged);
     }
 
     private NutrientReport report(List<NutrientReport.Position> positions, @Nullable Course changed) {
+        Outlook drawn = outlook;
         List<NutrientCurve> curves = Stream.of(Quantity.NITRATE, Quantity.PHOSPHATE, Quantity.AMMONIA)
-                .map(quantity -> NutrientCurve.of(quantity, TargetBand.of(plan, quantity), asRun, changed))
+                .map(quantity -> NutrientCurve.of(
+                        quantity,
+                        TargetBand.of(plan, quantity),
+                        asRun,
+                        changed,
+                        DRAWN.contains(quantity) ? drawn : null))
                 .toList();
         String brokenOff = changed == null ? asRun.brokenOff() : changed.brokenOff();
         List<NutrientReport.Flows> flows = new ArrayList<>();
@@ -103,10 +126,11 @@ public final class NutrientForecast {
                 positions, curves, fishLoseWeight(changed == null ? asRun : changed), brokenOff, sources);
         return new NutrientReport(
                 words.lead(),
-                words.doubt(),
+                words.doubt(drawn == null ? 0 : drawn.draws()),
                 positions,
                 flows,
                 curves,
+                drawn == null ? 0 : drawn.draws(),
                 Unknowns.of(forecast.twin().network().parameters()),
                 words.cautions(),
                 words.keys(),

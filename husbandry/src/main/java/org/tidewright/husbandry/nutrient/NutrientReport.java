@@ -16,6 +16,7 @@ import org.tidewright.twin.forecast.Quantity;
  * @param positions where every handle stands, in the order of the plan's parts
  * @param flows one for each element; empty where the twin came to the end of its laws
  * @param curves nitrate, phosphate, ammonia
+ * @param draws how many the bands of the curves stand on; 0 where there are none yet
  * @param unknowns what was not known exactly and matters here
  */
 public record NutrientReport(
@@ -24,6 +25,7 @@ public record NutrientReport(
         List<Position> positions,
         List<Flows> flows,
         List<NutrientCurve> curves,
+        int draws,
         List<Unknown> unknowns,
         List<String> cautions,
         Keys keys,

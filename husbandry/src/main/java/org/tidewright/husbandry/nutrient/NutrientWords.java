@@ -53,7 +53,7 @@ final class NutrientWords {
         isFed = positions.stream()
                 .anyMatch(position -> position.handle().lever().equals(FEED));
         hasMedium = positions.stream()
-                .anyMatch(position -> position.handle().symbol().equals("g"));
+                .anyMatch(position -> position.handle().lever().endsWith(" mass"));
         nitrate = curve(curves, Quantity.NITRATE);
         phosphate = curve(curves, Quantity.PHOSPHATE);
         this.fishLoseWeight = fishLoseWeight;
@@ -216,12 +216,16 @@ final class NutrientWords {
                 : Sentence.of("under ", high);
     }
 
-    Sentence doubt() {
-        return Sentence.of(
-                "These curves have no band: they are one run at the usual values of what is not known exactly,"
-                        + " so look at which way they go before you look at the figure. Weakest are the nitrogen gas of rock and"
-                        + " sand, which a controlled study did not find at all, what a skimmer takes, and how much phosphate rock"
-                        + " and sand hold. What corals and the film on the rock take up is not counted.");
+    Sentence doubt(int draws) {
+        String run = "one run at the usual values of what is not known exactly";
+        String told = draws > 0
+                ? "Each curve is " + run + "; the light band tells where nine of ten of " + draws
+                        + " draws lie as it is run"
+                : "These curves have no band yet: they are " + run;
+        return Sentence.of(told
+                + ", so look at which way they go before you look at the figure. Weakest are the nitrogen gas of rock and"
+                + " sand, which a controlled study did not find at all, what a skimmer takes, and how much phosphate rock"
+                + " and sand hold. What corals and the film on the rock take up is not counted.");
     }
 
     List<String> cautions() {

@@ -20,7 +20,7 @@ class NutrientCurveTest {
             base[i] = asRun.applyAsDouble(days[i]);
             other[i] = changed.applyAsDouble(days[i]);
         }
-        return new NutrientCurve(Quantity.PHOSPHATE, BAND, days, base, other);
+        return new NutrientCurve(Quantity.PHOSPHATE, BAND, days, base, other, null);
     }
 
     /** 1 - exp(-t/10) is at half of its end, which is 1 within 0.03 %, after 10 ln 2 days. */

@@ -16,6 +16,7 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.Forecast;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.rehearsal.Band;
 
 /** The first example: 0.65 g of pellets and 2 g of mysids twice a day, half a gram of seaweed every other day. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -25,8 +26,8 @@ class NutrientForecastTest {
 
     private final Plan plan = TestPlans.example("harbour-room");
     private final NutrientForecast forecast = NutrientForecast.of(plan);
-    private final NutrientReport asRun = forecast.report(Map.of());
-    private final NutrientReport lessFeed = forecast.report(Map.of("feed_percent", 60.0));
+    private final NutrientReport asRun = forecast.report(UnitSystem.METRIC, Map.of());
+    private final NutrientReport lessFeed = forecast.report(UnitSystem.METRIC, Map.of("feed_percent", 60.0));
 
     private static FlowPicture picture(NutrientReport report, Element element) {
         return Objects.requireNonNull(report.of(element)).drawn();
@@ -149,7 +150,7 @@ class NutrientForecastTest {
 
     @Test
     void theHandlesAreWhatThePlanHas() {
-        assertThat(forecast.handles())
+        assertThat(Handles.of(plan, UnitSystem.METRIC))
                 .extracting(Handle::key)
                 .containsExactly(
                         "feed_percent",
@@ -158,16 +159,58 @@ class NutrientForecastTest {
                         "refugium_lit_area_cm2",
                         "phosphate_reactor_mass_g",
                         "water_changes_percent");
-        assertThat(forecast.handles())
+        assertThat(Handles.of(plan, UnitSystem.METRIC))
                 .extracting(Handle::planned)
                 .containsExactly(100.0, 100.0, 12.0, 900.0, 200.0, 100.0);
+    }
+
+    /** 1 in² is 6.4516 cm², 1 oz is 28.349523125 g. */
+    @Test
+    void readersInTheUnitedStatesMoveSquareInchesAndOunces() {
+        List<Handle> handles = Handles.of(plan, UnitSystem.US);
+        assertThat(handles).extracting(Handle::symbol).containsExactly("%", "%", "h", "in²", "oz", "%");
+        assertThat(handles.get(3).planned()).isCloseTo(900 / 6.4516, within(1e-6));
+        assertThat(handles.get(4).planned()).isCloseTo(200 / 28.349523125, within(1e-6));
+        // A field shows thousandths of an ounce; that alone moves nothing.
+        assertThat(handles.get(4).isMoved(7.055)).isFalse();
+        assertThat(handles.get(4).isMoved(7.1)).isTrue();
+        double grams = curve(
+                        forecast.report(UnitSystem.METRIC, Map.of("phosphate_reactor_mass_g", 400.0)),
+                        Quantity.PHOSPHATE)
+                .end();
+        double ounces = curve(
+                        forecast.report(UnitSystem.US, Map.of("phosphate_reactor_mass_oz", 400 / 28.349523125)),
+                        Quantity.PHOSPHATE)
+                .end();
+        assertThat(ounces).isCloseTo(grams, within(1e-9));
+    }
+
+    @Test
+    void onceDrawnTheCourseAsItIsRunLiesInItsBand() {
+        assertThat(asRun.draws()).isZero();
+        assertThat(curve(asRun, Quantity.NITRATE).drawn()).isNull();
+        forecast.draw(20);
+        NutrientReport drawn = forecast.report(UnitSystem.METRIC, Map.of("feed_percent", 60.0));
+        assertThat(drawn.draws()).isEqualTo(20);
+        assertThat(drawn.doubt().toString()).contains("20 draws");
+        assertThat(asRun.doubt().toString()).contains("no band yet");
+        for (Quantity quantity : List.of(Quantity.NITRATE, Quantity.PHOSPHATE)) {
+            NutrientCurve curve = curve(drawn, quantity);
+            Band band = Objects.requireNonNull(curve.drawn());
+            assertThat(band.low()).hasSameSizeAs(curve.asRun());
+            // 2 mg/L of nitrate and 0.02 of phosphate are stated as the start's standard errors.
+            double doubt = quantity == Quantity.NITRATE ? 2 : 0.02;
+            assertThat(curve.start()).isBetween(band.low()[0], band.high()[0]);
+            assertThat(band.high()[0] - band.low()[0]).isBetween(2 * 1.3 * doubt, 2 * 2.2 * doubt);
+        }
+        assertThat(curve(drawn, Quantity.AMMONIA).drawn()).isNull();
     }
 
     /** A handle's name is one of the twin's levers, and what the plan does is what the lever says. */
     @Test
     void everyHandleMovesALeverOfTheTwin() {
         Forecast twin = Forecast.of(plan);
-        for (Handle handle : forecast.handles()) {
+        for (Handle handle : Handles.of(plan, UnitSystem.METRIC)) {
             double initial = twin.twin().levers().get(handle.lever()).setting().initial();
             assertThat(handle.planned() * handle.perUnit())
                     .as(handle.lever())
@@ -199,7 +242,7 @@ class NutrientForecastTest {
     @Test
     void starvingTheFishIsNotAdvised() {
         for (double feed : new double[] {30, 5, 0}) {
-            NutrientReport little = forecast.report(Map.of("feed_percent", feed));
+            NutrientReport little = forecast.report(UnitSystem.METRIC, Map.of("feed_percent", feed));
             assertThat(lead(little))
                     .startsWith("Leave the feed at 100 %: at " + (int) feed + " % the fish lose weight");
             assertThat(little.cautions()).anyMatch(words -> words.startsWith("The fish get less than they burn"));
@@ -210,7 +253,8 @@ class NutrientForecastTest {
 
     @Test
     void twoMovedAtOnceAreWarnedOf() {
-        NutrientReport two = forecast.report(Map.of("feed_percent", 50.0, "skimmer_strength_percent", 150.0));
+        NutrientReport two =
+                forecast.report(UnitSystem.METRIC, Map.of("feed_percent", 50.0, "skimmer_strength_percent", 150.0));
         assertThat(lead(two)).startsWith("Move one thing at a time: with all two moved");
         assertThat(two.cautions()).anyMatch(words -> words.startsWith("Never change two things at once"));
         assertThat(lessFeed.cautions()).noneMatch(words -> words.startsWith("Never change two things at once"));
@@ -218,7 +262,7 @@ class NutrientForecastTest {
 
     @Test
     void aValueNoSliderReachesIsRefused() {
-        assertThatThrownBy(() -> forecast.report(Map.of("feed_percent", 1e6)))
+        assertThatThrownBy(() -> forecast.report(UnitSystem.METRIC, Map.of("feed_percent", 1e6)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("Feed cannot be 1000000.0 %");
     }

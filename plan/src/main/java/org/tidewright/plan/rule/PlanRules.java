@@ -28,6 +28,7 @@ public final class PlanRules {
         NameRules.check(plan, findings);
         RegimeRules.check(plan, findings);
         DosingRules.check(plan, findings);
+        ProgrammeRules.check(plan, findings);
         limits(plan, findings);
         return findings.faults();
     }

@@ -141,6 +141,14 @@ class RegimeTextTest {
                 "{effluent: 30 mL/min, chamber_ph: 6.5, media_mass: 4 kg} | {effluent: 30 mL/min, chamber_ph: 65} "
                         + "| gear[3].reactor.chamber_ph | 5.5 to 8",
                 "form: soft | form: sotf | inhabitants.corals[5].form | one of branching_acropora",
+                "from: \"22:30\", daily: 8 h, speed: 30 % | from: \"17:00\", daily: 9 h, speed: 30 % "
+                        + "| circulation_pumps[2].programme[2] | hours apart from those of part 1, from 12:00 for 6 h",
+                "from: \"22:30\", daily: 8 h, speed: 30 % | from: \"22:30\", daily: 15 h, speed: 30 % "
+                        + "| circulation_pumps[2].programme[2] | hours apart from those of part 1, from 12:00 for 6 h",
+                "daily: 8 h, speed: 40 % | daily: 8 h, speed: 140 % | circulation_pumps[1].programme[1].speed | 0 to 100 %",
+                "speed: 90 %, running: 50 % | speed: 90 %, running: 0 % "
+                        + "| circulation_pumps[2].programme[1].running | 1 to 100 %",
+                "daily: 8 h, speed: 40 % | daily: 8 h | circulation_pumps[1].programme[1].speed | speed as a share",
                 "nitrate: 8 mg/L ± 2 mg/L | nitrate: 8 dKH | water.nitrate | a concentration with its unit",
             })
     void whatDoesNotFitIsRefusedAtItsPlace(String sound, String broken, String where, String expected) {

@@ -22,15 +22,22 @@ public record Parameter(
         @Unit("*") double low,
         @Unit("*") double high,
         Basis basis,
-        String source) {
-    /** Standard normal quantile of 0.95. */
-    private static final double NORMAL_95 = 1.6448536269514722;
+        String source)
+        implements Drawn {
+    /** Standard normal quantile of 0.95: standard errors from the middle to where 95 of 100 lie below. */
+    @Unit("1")
+    public static final double NORMAL_95 = 1.6448536269514722;
 
     public Parameter {
         if (!(low <= usual && usual <= high)) {
             throw new IllegalArgumentException(
                     name + ": " + low + " ≤ " + usual + " ≤ " + high + " does not hold (" + unit + ")");
         }
+    }
+
+    @Override
+    public double in(Draw draw) {
+        return draw.value(this);
     }
 
     /**

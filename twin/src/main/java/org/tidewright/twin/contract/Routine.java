@@ -9,8 +9,10 @@ import org.tidewright.seawater.unit.Unit;
  * @param next when it happens next
  * @param deed what happens
  * @param logged whether the log of a run tells it
+ * @param bend whether it only marks where a rate bends without a jump: an error far below what a coarse run is asked for, so
+ *     that only close runs stop there
  */
-public record Routine(String name, Next next, Watch.Deed deed, boolean logged) {
+public record Routine(String name, Next next, Watch.Deed deed, boolean logged, boolean bend) {
     /** The times of a routine. */
     @FunctionalInterface
     public interface Next {
@@ -27,9 +29,18 @@ public record Routine(String name, Next next, Watch.Deed deed, boolean logged) {
         this(name, next, deed, true);
     }
 
-    /** Times at which a rate has a corner, so that no step leads across; nothing else happens there. */
+    public Routine(String name, Next next, Watch.Deed deed, boolean logged) {
+        this(name, next, deed, logged, false);
+    }
+
+    /** Times at which a rate jumps, so that no step leads across; nothing else happens there. */
     public static Routine quiet(String name, Next next) {
         return new Routine(name, next, (now, switches) -> {}, false);
+    }
+
+    /** Times at which a rate bends; nothing else happens there. */
+    public static Routine bend(String name, Next next) {
+        return new Routine(name, next, (now, switches) -> {}, false, true);
     }
 
     /** A time of the day, every so many days. */

@@ -3,7 +3,7 @@ package org.tidewright.twin.contract;
 import org.tidewright.seawater.unit.Unit;
 
 /** The present state, for reading. */
-public interface View {
+public interface View extends Draw {
     /** Seconds since the run began. */
     @Unit("s")
     double time();
@@ -44,6 +44,7 @@ public interface View {
     double stock(Body body, Stock stock);
 
     /** A parameter's value in this run. */
+    @Override
     @Unit("*")
     double value(Parameter parameter);
 

@@ -22,6 +22,8 @@ public record Course(
         List<Occurrence> events,
         Account account,
         @Nullable String brokenOff) {
+    private static final double DAY = 86_400;
+
     /** The samples of a quantity. */
     public @Unit("*") double[] of(Quantity quantity) {
         double[] samples = values.get(quantity);
@@ -29,6 +31,19 @@ public record Course(
             throw new IllegalArgumentException(quantity + " was not asked for");
         }
         return samples;
+    }
+
+    /** Mean of its samples within the last day. */
+    public @Unit("*") double meanOfLastDay(Quantity quantity) {
+        double[] samples = of(quantity);
+        double from = time[time.length - 1] - DAY;
+        double sum = 0;
+        int count = 0;
+        for (int i = time.length - 1; i >= 0 && (time[i] > from || count == 0); i--) {
+            sum += samples[i];
+            count++;
+        }
+        return sum / count;
     }
 
     /** Its last sample. */

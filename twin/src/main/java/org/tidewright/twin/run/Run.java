@@ -42,6 +42,9 @@ public final class Run {
     /** Far shorter than anything takes, and yet not lost when a time of day is worked out from it. */
     private static final double JUST_BEFORE = 1e-6;
 
+    /** Relative accuracy below which stopping at the bends of rates pays, as measured. */
+    private static final double CLOSE = 3e-5;
+
     private final Network network;
     private final State state;
     private final double[] settings;
@@ -54,6 +57,7 @@ public final class Run {
     private final double[] nextTimes;
     private final RightHandSide rightHandSide;
     private final double longestStep;
+    private final boolean close;
     private final Hands hands;
     private boolean switched;
     private @Nullable Account account;
@@ -101,6 +105,7 @@ public final class Run {
         present = new Moment(network, parameters, settings);
         rightHandSide = new RightHandSide(network, parameters, settings);
         longestStep = accuracy.longestStep();
+        close = accuracy.relative() < CLOSE;
         Tolerance tolerance = accuracy.tolerance(network, state);
         stepper = method == Method.AS_SUITS && rightHandSide.exchanges()
                 ? new AdditiveRungeKutta(rightHandSide, tolerance)
@@ -268,7 +273,10 @@ public final class Run {
         switched = false;
         View now = present.at(time, state.stocks());
         for (int i = 0; i < nextTimes.length; i++) {
-            nextTimes[i] = network.routines().get(i).next().after(time, now);
+            Routine routine = network.routines().get(i);
+            nextTimes[i] = routine.bend() && !close
+                    ? Double.POSITIVE_INFINITY
+                    : routine.next().after(time, now);
         }
     }
 

@@ -9,6 +9,8 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Draw;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
@@ -28,19 +30,22 @@ final class AlgaeBeds {
     private final Network.Builder builder;
     private final Levers levers;
     private final Doubt doubt;
+    private final Stated stated;
     private final World world;
     private final Pools pools;
-    private final Map<Body, Algae> beds = new LinkedHashMap<>();
+    private final Map<Body, Drawn> nitrogen = new LinkedHashMap<>();
 
     AlgaeBeds(
             Plan plan,
             Network.Builder builder,
+            Stated stated,
             Levers levers,
             World world,
             Pools pools,
             Basins basins,
             LightPlan lamps) {
         this.builder = builder;
+        this.stated = stated;
         this.levers = levers;
         this.doubt = new Doubt(builder);
         this.world = world;
@@ -69,7 +74,8 @@ final class AlgaeBeds {
         Lamps over = lamps.over(place);
         Body algae = builder.pool(
                 "algae in the " + place, Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS);
-        beds.put(algae, described);
+        Drawn mass = stated.of("algae in the " + place + ", wet mass", described.wetMass(), "kg");
+        nitrogen.put(algae, draw -> nitrogenOf(mass.in(draw)));
         Setting litArea = levers.amount(
                 place + " lit area",
                 "algae under the light",
@@ -101,17 +107,21 @@ final class AlgaeBeds {
                 loss,
                 saturation));
         if (described.harvestedEvery() != null) {
-            harvest(place, described, algae);
+            harvest(place, described, algae, leftStanding(place, described, mass));
         }
     }
 
-    private void harvest(String place, Algae described, Body algae) {
-        double left = described.leftStanding() == null
-                ? nitrogenOf(described) / 2
-                : Macroalgae.nitrogenOf(described.leftStanding().in("kg") * MacroalgaeGrowth.DRY.usual());
+    /** Wet mass: half of what stands where the plan does not say. */
+    private Drawn leftStanding(String place, Algae described, Drawn mass) {
+        return stated.or(
+                "algae in the " + place + ", left standing", described.leftStanding(), "kg", draw -> mass.in(draw) / 2);
+    }
+
+    private void harvest(String place, Algae described, Body algae, Drawn leftStanding) {
         int days = (int) Math.max(
                 1, Math.round(requireNonNull(described.harvestedEvery()).in("s") / DAY));
         builder.add(new Routine("harvest in the " + place, Routine.daily(DAY / 2, days), (now, switches) -> {
+            double left = nitrogenOf(leftStanding.in(now));
             double standing = now.stock(algae, Stock.ORGANIC_NITROGEN);
             double share = standing > left ? 1 - left / standing : 0;
             Transfers out = switches.atOnce();
@@ -121,16 +131,16 @@ final class AlgaeBeds {
         }));
     }
 
-    private static double nitrogenOf(Algae described) {
-        return Macroalgae.nitrogenOf(described.wetMass().in("kg") * MacroalgaeGrowth.DRY.usual());
+    private static double nitrogenOf(double wetMass) {
+        return Macroalgae.nitrogenOf(wetMass * MacroalgaeGrowth.DRY.usual());
     }
 
-    void fill(State state) {
-        beds.forEach((body, described) -> {
-            double nitrogen = nitrogenOf(described);
-            state.set(body, Stock.ORGANIC_NITROGEN, nitrogen);
-            state.set(body, Stock.ORGANIC_CARBON, nitrogen * Macroalgae.TISSUE.carbon());
-            state.set(body, Stock.ORGANIC_PHOSPHORUS, nitrogen * Macroalgae.TISSUE.phosphorus());
+    void fill(State state, Draw draw) {
+        nitrogen.forEach((body, drawn) -> {
+            double standing = drawn.in(draw);
+            state.set(body, Stock.ORGANIC_NITROGEN, standing);
+            state.set(body, Stock.ORGANIC_CARBON, standing * Macroalgae.TISSUE.carbon());
+            state.set(body, Stock.ORGANIC_PHOSPHORUS, standing * Macroalgae.TISSUE.phosphorus());
         });
     }
 }

@@ -1,15 +1,16 @@
 package org.tidewright.twin.system;
 
 import org.tidewright.plan.model.Plan;
-import org.tidewright.plan.model.Sand;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.law.nutrient.Denitrification;
 import org.tidewright.twin.law.nutrient.Nitrifiers;
 import org.tidewright.twin.law.nutrient.PhosphateAdsorption;
 import org.tidewright.twin.law.nutrient.Remineralisation;
+import org.tidewright.twin.law.nutrient.Spread;
 import org.tidewright.twin.mechanism.nutrient.Decay;
 import org.tidewright.twin.mechanism.nutrient.Nitrification;
 import org.tidewright.twin.mechanism.nutrient.RockPhosphate;
@@ -22,18 +23,17 @@ final class Bacteria {
     private static final double DAY = 86_400;
 
     /** Rock of one kilogram gives the filter medium of a sump or box its share too: counted with the rock. */
-    private final Parameter greatestCapacity;
+    private final Drawn greatestCapacity;
 
     private final Parameter perKelvin;
 
-    Bacteria(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins) {
+    Bacteria(Plan plan, Network.Builder builder, Rocks rocks, World world, Pools pools, Basins basins) {
         Doubt doubt = new Doubt(builder);
         Body display = basins.display().body();
-        double rock = basins.all().stream().mapToDouble(Basins.Basin::solids).sum() - sandMass(plan);
         double sandBed = plan.display().sand() == null
                 ? 0
                 : plan.display().length().in("m") * plan.display().width().in("m");
-        greatestCapacity = greatestCapacity(builder, rock, sandBed, basins);
+        greatestCapacity = greatestCapacity(builder, rocks.all(), sandBed, basins);
         perKelvin = doubt.of(
                 "nitrification, factor per kelvin",
                 "1",
@@ -42,7 +42,7 @@ final class Bacteria {
                 "form as in activated sludge models");
         nitrification(builder, doubt, world, pools, display);
         decay(builder, doubt, world, pools, basins);
-        denitrification(builder, world, pools, display, rock, sandBed);
+        denitrification(builder, world, pools, display, rocks.all(), sandBed);
         builder.add(new RockPhosphate(
                 display,
                 pools.rockPhosphate(),
@@ -60,16 +60,7 @@ final class Bacteria {
                         "0.02–0.1 a day; weak")));
     }
 
-    private static double sandMass(Plan plan) {
-        double sum = sandMass(plan.display().sand());
-        return plan.refugium() == null ? sum : sum + sandMass(plan.refugium().sand());
-    }
-
-    private static double sandMass(@org.jspecify.annotations.Nullable Sand sand) {
-        return sand == null ? 0 : sand.dryMass().in("kg");
-    }
-
-    private static Parameter greatestCapacity(Network.Builder builder, double rock, double sandBed, Basins basins) {
+    private static Drawn greatestCapacity(Network.Builder builder, Drawn rock, double sandBed, Basins basins) {
         // Panes and pipes carry a film too; a quarter of a square metre at least keeps a bare tank from having none.
         double film = Math.max(
                 0.25,
@@ -77,25 +68,29 @@ final class Bacteria {
                         .mapToDouble(basin -> basin.vessel().rimLength()
                                 * basin.vessel().shape().level(basin.volume()))
                         .sum());
-        double[] ends = new double[3];
-        for (int i = 0; i < ends.length; i++) {
-            double perRock = at(i, org.tidewright.twin.law.nutrient.Nitrification.ROCK);
-            double perFilm = at(i, org.tidewright.twin.law.nutrient.Nitrification.FILM);
-            ends[i] = org.tidewright.twin.law.nutrient.Nitrification.greatestCapacity(
-                    Math.max(0, rock), perRock, sandBed, perFilm, film, perFilm);
-        }
-        return builder.parameter(
+        Spread perRock = org.tidewright.twin.law.nutrient.Nitrification.ROCK;
+        Spread perFilm = org.tidewright.twin.law.nutrient.Nitrification.FILM;
+        double area = sandBed + film;
+        Parameter most = builder.parameter(
                 "nitrification, the most the surfaces can carry",
                 "mol/s",
-                ends[1],
-                ends[0],
-                ends[2],
+                carried(rock.usual(), perRock.usual(), area, perFilm.usual()),
+                carried(rock.usual(), perRock.low(), area, perFilm.low()),
+                carried(rock.usual(), perRock.high(), area, perFilm.high()),
                 Basis.PUBLISHED,
                 "rock: Li et al. 2017; films: Nijhof and Bovendeur 1990; the areas are those of rock, sand and panes");
+        return following(most, draw -> carried(rock.in(draw), perRock.usual(), area, perFilm.usual()));
     }
 
-    private static double at(int end, org.tidewright.twin.law.nutrient.Spread spread) {
-        return end == 0 ? spread.low() : end == 1 ? spread.usual() : spread.high();
+    private static double carried(double rock, double perRock, double area, double perFilm) {
+        return org.tidewright.twin.law.nutrient.Nitrification.greatestCapacity(
+                rock, perRock, 0, perFilm, area, perFilm);
+    }
+
+    /** A rate known for the rock as stated, in proportion to what the drawn rock makes of it. */
+    private static Drawn following(Parameter rate, Drawn ofRock) {
+        double usual = ofRock.usual();
+        return usual > 0 ? draw -> draw.value(rate) * (ofRock.in(draw) / usual) : rate;
     }
 
     private void nitrification(Network.Builder builder, Doubt doubt, World world, Pools pools, Body display) {
@@ -109,8 +104,7 @@ final class Bacteria {
                     Basis.FROM_MEMORY,
                     grown);
             // Affinity is the inverse of the half-saturation, so its ends change places.
-            org.tidewright.twin.law.nutrient.Spread half =
-                    first ? Nitrifiers.AMMONIA_HALF_SATURATION : Nitrifiers.NITRITE_HALF_SATURATION;
+            Spread half = first ? Nitrifiers.AMMONIA_HALF_SATURATION : Nitrifiers.NITRITE_HALF_SATURATION;
             Parameter affinity = builder.parameter(
                     who + ", affinity, factor",
                     "1",
@@ -169,19 +163,16 @@ final class Bacteria {
     }
 
     private static void denitrification(
-            Network.Builder builder, World world, Pools pools, Body display, double rock, double sandBed) {
-        double low = Denitrification.fullRate(
-                Math.max(0, rock), Denitrification.ROCK.low(), sandBed, Denitrification.SAND.low());
-        double usual = Denitrification.fullRate(
-                Math.max(0, rock), Denitrification.ROCK.usual(), sandBed, Denitrification.SAND.usual());
-        double high = Denitrification.fullRate(
-                Math.max(0, rock), Denitrification.ROCK.high(), sandBed, Denitrification.SAND.high());
+            Network.Builder builder, World world, Pools pools, Body display, Drawn rock, double sandBed) {
+        Spread perRock = Denitrification.ROCK;
+        Spread perSand = Denitrification.SAND;
+        Drawn ofRock = draw -> Denitrification.fullRate(rock.in(draw), perRock.usual(), sandBed, perSand.usual());
         Parameter full = builder.parameter(
                 "denitrification with plenty of nitrate",
                 "mol/s",
-                usual,
-                low,
-                high,
+                ofRock.usual(),
+                Denitrification.fullRate(rock.usual(), perRock.low(), sandBed, perSand.low()),
+                Denitrification.fullRate(rock.usual(), perRock.high(), sandBed, perSand.high()),
                 Basis.FROM_MEMORY,
                 "reef surfaces 0.05–1 mmol/m² a day; a controlled study found none (Li et al. 2017); weak");
         Parameter half = builder.parameter(
@@ -193,11 +184,11 @@ final class Bacteria {
                 Basis.FROM_MEMORY,
                 "sand alone is satisfied above 0.018 mol/m³ (Cook, Kessler and Eyre 2016)");
         builder.add(new org.tidewright.twin.mechanism.nutrient.Denitrification(
-                display, pools.ground(), world.outdoors(), full, half));
+                display, pools.ground(), world.outdoors(), following(full, ofRock), half));
     }
 
     /** What the surfaces can come to oxidise, mol/s at 25 °C. */
-    Parameter greatestCapacity() {
+    Drawn greatestCapacity() {
         return greatestCapacity;
     }
 

@@ -1,5 +1,7 @@
 package org.tidewright.twin.system;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,12 +19,15 @@ import org.tidewright.twin.law.gas.WeirAeration;
 import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.mechanism.gas.BubbleGases;
 import org.tidewright.twin.mechanism.gas.FallGases;
+import org.tidewright.twin.mechanism.gas.Stirrer;
 import org.tidewright.twin.mechanism.heat.AirAbove;
 import org.tidewright.twin.mechanism.heat.Chiller;
 import org.tidewright.twin.mechanism.heat.DeviceHeat;
 import org.tidewright.twin.mechanism.heat.Fan;
 import org.tidewright.twin.mechanism.heat.HeldHeater;
 import org.tidewright.twin.mechanism.power.Supply;
+import org.tidewright.twin.mechanism.water.StreamPump;
+import org.tidewright.twin.mechanism.water.WaveProgramme;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.PowerSupplies;
@@ -36,15 +41,32 @@ final class Devices {
     /** Colder than any water: a fan without a thermostat runs all the time. */
     private static final double ALWAYS = -100;
 
+    /** Share of a circulation pump's power that sets water in motion, 0.15 to 0.35; from memory. */
+    private static final double INTO_MOTION = 0.25;
+
+    /** Of seawater, as near as a jet's power is known. */
+    private static final double DENSITY = 1023;
+
+    /** W; so that a surface stirred by the return alone is stirred. */
+    private static final double LEAST_JET = 1e-3;
+
     private final Plan plan;
     private final Network.Builder builder;
     private final World world;
     private final PowerSupplies supplies;
     private final Basins basins;
     private final Surroundings room;
+    private final Map<String, WaveProgramme> programmes = new HashMap<>();
     private final Map<String, List<Fan>> fans = new HashMap<>();
 
-    Devices(Plan plan, Network.Builder builder, World world, PowerSupplies supplies, Basins basins, Surroundings room) {
+    Devices(
+            Plan plan,
+            Network.Builder builder,
+            Levers levers,
+            World world,
+            PowerSupplies supplies,
+            Basins basins,
+            Surroundings room) {
         this.plan = plan;
         this.builder = builder;
         this.world = world;
@@ -53,7 +75,7 @@ final class Devices {
         this.room = room;
         plan.heaters().forEach(this::heater);
         for (CirculationPump pump : plan.circulationPumps()) {
-            submerged(pump.standsIn(), pump.power().in("W"), supplies.of(pump.name()));
+            stream(pump, levers);
         }
         for (Gear gear : plan.gear()) {
             if (gear.power() != null) {
@@ -69,6 +91,28 @@ final class Devices {
 
     private void submerged(String place, double power, Supply supply) {
         builder.add(new DeviceHeat(basins.holding(place, plan), room.fabric(), power, 1, supply));
+    }
+
+    private void stream(CirculationPump pump, Levers levers) {
+        WaveProgramme programme = new WaveProgramme(
+                levers.factor(pump.name() + " speed", "its speed, by the plan's programme"),
+                pump.programme().stream()
+                        .map(part -> new WaveProgramme.Part(
+                                part.from().toSecondOfDay(),
+                                part.daily().in("s"),
+                                part.speed().in("1"),
+                                part.running() == null ? 1 : part.running().in("1")))
+                        .toList());
+        programmes.put(pump.name(), programme);
+        if (!pump.programme().isEmpty()) {
+            builder.add(programme.jumps(pump.name()));
+        }
+        builder.add(new StreamPump(
+                basins.holding(pump.standsIn(), plan),
+                room.fabric(),
+                pump.power().in("W"),
+                programme,
+                supplies.of(pump.name())));
     }
 
     private void heater(Heater heater) {
@@ -134,17 +178,27 @@ final class Devices {
     }
 
     /** Pumps whose running moves a vessel's surface; the return pump moves all that it feeds. */
-    List<Supply> stirrersOf(String place) {
-        List<Supply> stirrers = new ArrayList<>();
+    List<Stirrer> stirrersOf(String place) {
+        List<Stirrer> stirrers = new ArrayList<>();
         for (CirculationPump pump : plan.circulationPumps()) {
             if (nameOf(pump.standsIn()).equals(place)) {
-                stirrers.add(supplies.of(pump.name()));
+                stirrers.add(new Stirrer(
+                        supplies.of(pump.name()), INTO_MOTION * pump.power().in("W"), programmes.get(pump.name())));
             }
         }
         if (plan.hasSump()) {
-            stirrers.add(supplies.of(Names.RETURN_PUMP));
+            stirrers.add(new Stirrer(supplies.of(Names.RETURN_PUMP), jet(), null));
         }
         return stirrers;
+    }
+
+    /** Power of the jets into the display, rho Q v^2/2; where nothing else stirs it, as in a sump, its size means nothing. */
+    private double jet() {
+        double mouths = requireNonNull(plan.returnLine()).outlets().stream()
+                .mapToDouble(outlet -> Math.PI / 4 * Math.pow(outlet.bore().in("m"), 2))
+                .sum();
+        double flow = basins.running().displayFlow();
+        return Math.max(LEAST_JET, DENSITY * Math.pow(flow, 3) / (mouths * mouths) / 2);
     }
 
     private void chiller(org.tidewright.plan.model.Chiller chiller) {

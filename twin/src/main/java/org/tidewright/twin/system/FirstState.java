@@ -7,6 +7,8 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Rock;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Draw;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.law.biota.BodyComposition;
 import org.tidewright.twin.law.biota.Digestion;
@@ -42,7 +44,8 @@ final class FirstState {
 
     private final Plan plan;
     private final Water water;
-    private final KeptWater kept;
+    private final KeptWater.InDraw kept;
+    private final Drawn rock;
     private final Network network;
     private final Surroundings room;
     private final Basins basins;
@@ -56,6 +59,8 @@ final class FirstState {
     FirstState(
             Plan plan,
             Water water,
+            KeptWater.InDraw kept,
+            Drawn rock,
             Network network,
             Surroundings room,
             Basins basins,
@@ -67,7 +72,8 @@ final class FirstState {
             AlgaeBeds algaeBeds) {
         this.plan = plan;
         this.water = water;
-        this.kept = KeptWater.of(plan.water(), water);
+        this.kept = kept;
+        this.rock = rock;
         this.network = network;
         this.room = room;
         this.basins = basins;
@@ -80,18 +86,19 @@ final class FirstState {
     }
 
     State of(@Unit("*") double[] parameters) {
+        Draw draw = Draw.of(parameters);
         State state = new State(network);
         for (Basins.Basin basin : basins.all()) {
             state.fill(basin.body(), basin.volume(), water.temperature(), water.salinity(), water.oxygen());
         }
-        state(state, USUAL_CARBON_DIOXIDE);
+        state(state, parameters, USUAL_CARBON_DIOXIDE);
         room.fill(state);
         supplies.fill(state, parameters);
         topOffs.fill(state);
-        algaeBeds.fill(state);
+        algaeBeds.fill(state, draw);
         waste(state);
-        nitrifiers(state, parameters);
-        animals(state);
+        nitrifiers(state, draw);
+        animals(state, draw);
         return state;
     }
 
@@ -116,39 +123,40 @@ final class FirstState {
             state.set(pools.ground(), stock, 0);
         }
         state.set(pools.reserve(), Stock.ORGANIC_CARBON, 0);
-        double most = parameters[bacteria.greatestCapacity().index()];
+        double most = bacteria.greatestCapacity().in(Draw.of(parameters));
         colony(state, pools.ammoniaOxidisers(), Nitrification.Step.AMMONIA, ammoniaOxidisers * most);
         colony(state, pools.nitriteOxidisers(), Nitrification.Step.NITRITE, nitriteOxidisers * most);
         return state;
     }
 
     /** Sets what the plan states of the water, with carbon for a partial pressure of carbon dioxide. */
-    void state(State state, @Unit("atm") double carbonDioxide) {
+    void state(State state, @Unit("*") double[] parameters, @Unit("atm") double carbonDioxide) {
+        KeptWater stated = kept.in(Draw.of(parameters));
         for (Basins.Basin basin : basins.all()) {
             Body body = basin.body();
-            state.dissolve(body, Stock.SALT, kept.salt())
-                    .dissolve(body, Stock.ALKALINITY, kept.alkalinity())
-                    .dissolve(body, Stock.CALCIUM, kept.calcium())
-                    .dissolve(body, Stock.MAGNESIUM, kept.magnesium())
-                    .dissolve(body, Stock.NITRATE, kept.nitrate())
-                    .dissolve(body, Stock.NITRITE, kept.nitrite())
-                    .dissolve(body, Stock.AMMONIA, kept.ammonia())
-                    .dissolve(body, Stock.PHOSPHATE, kept.phosphate())
+            state.dissolve(body, Stock.SALT, stated.salt())
+                    .dissolve(body, Stock.ALKALINITY, stated.alkalinity())
+                    .dissolve(body, Stock.CALCIUM, stated.calcium())
+                    .dissolve(body, Stock.MAGNESIUM, stated.magnesium())
+                    .dissolve(body, Stock.NITRATE, stated.nitrate())
+                    .dissolve(body, Stock.NITRITE, stated.nitrite())
+                    .dissolve(body, Stock.AMMONIA, stated.ammonia())
+                    .dissolve(body, Stock.PHOSPHATE, stated.phosphate())
                     .dissolve(
                             body,
                             Stock.INORGANIC_CARBON,
                             KeptWater.carbonUnder(
                                     carbonDioxide,
                                     water.temperature(),
-                                    water.salinity(),
-                                    kept.alkalinity(),
+                                    stated.salinity(),
+                                    stated.alkalinity(),
                                     water.density()));
         }
         double display = state.get(basins.display().body(), Stock.WATER);
         state.set(
                 pools.rockPhosphate(),
                 Stock.PHOSPHATE,
-                PhosphateAdsorption.RESERVOIR_RATIO.usual() * kept.phosphate() * display);
+                PhosphateAdsorption.RESERVOIR_RATIO.usual() * stated.phosphate() * display);
     }
 
     /** Waste as it comes to rest between what the animals drop and what rots. */
@@ -176,9 +184,9 @@ final class FirstState {
     /**
      * Nitrifiers in the number that a load keeps: growth mu m meets loss b, so that C = L mu / b, as far as there is room.
      */
-    private void nitrifiers(State state, double[] parameters) {
+    private void nitrifiers(State state, Draw draw) {
         double load = fed.nitrogen() * (Digestion.NITROGEN_ADULT.excreted() + Digestion.NITROGEN_ADULT.faeces());
-        double most = parameters[bacteria.greatestCapacity().index()];
+        double most = bacteria.greatestCapacity().in(draw);
         cells(state, pools.ammoniaOxidisers(), Nitrification.Step.AMMONIA, load, most);
         cells(state, pools.nitriteOxidisers(), Nitrification.Step.NITRITE, load, most);
     }
@@ -206,7 +214,7 @@ final class FirstState {
         };
     }
 
-    private void animals(State state) {
+    private void animals(State state, Draw draw) {
         double mass = Life.massOfFish(plan.inhabitants());
         state.set(pools.fish(), Stock.ORGANIC_CARBON, mass * BodyComposition.CARBON)
                 .set(pools.fish(), Stock.ORGANIC_NITROGEN, mass * BodyComposition.NITROGEN)
@@ -216,14 +224,11 @@ final class FirstState {
                 ? 0
                 : requireNonNull(plan.inhabitants().coralTissue()).in("m^2");
         state.set(pools.corals(), Stock.ORGANIC_CARBON, tissue * ReefRespiration.CORAL * 2 * DAY);
-        double rock = plan.display().rock() == null
-                ? 0
-                : plan.display().rock().dryMass().in("kg");
         double bed = plan.display().sand() == null ? 0 : basins.display().surface();
         state.set(
                 pools.turf(),
                 Stock.ORGANIC_CARBON,
-                (rock * ReefRespiration.ROCK + bed * ReefRespiration.SAND) * 2 * DAY);
+                (rock.in(draw) * ReefRespiration.ROCK + bed * ReefRespiration.SAND) * 2 * DAY);
         double algae = FEW_ALGAE * basins.display().volume();
         state.set(pools.freeAlgae(), Stock.ORGANIC_NITROGEN, algae)
                 .set(pools.freeAlgae(), Stock.ORGANIC_CARBON, algae * 106.0 / 16)

@@ -8,6 +8,7 @@ import org.tidewright.plan.model.Light;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.mechanism.heat.LampHeat;
 import org.tidewright.twin.mechanism.light.Lamp;
 import org.tidewright.twin.mechanism.light.Lamps;
@@ -31,11 +32,18 @@ final class LightPlan {
 
     private final Map<String, List<Lamp>> byPlace = new LinkedHashMap<>();
 
-    LightPlan(Plan plan, Network.Builder builder, Levers levers, PowerSupplies supplies, Basins basins, Body room) {
+    LightPlan(
+            Plan plan,
+            Network.Builder builder,
+            Stated stated,
+            Levers levers,
+            PowerSupplies supplies,
+            Basins basins,
+            Body room) {
         for (Light light : plan.lights()) {
-            Lamp lamp = lamp(light, levers, supplies, surfaceOf(light.over(), basins, plan));
+            Lamp lamp = lamp(light, stated, levers, supplies, surfaceOf(light.over(), basins, plan));
             byPlace.computeIfAbsent(light.over(), place -> new ArrayList<>()).add(lamp);
-            builder.add(lamp.jumps());
+            builder.add(lamp.corners());
             double toWater =
                     light.heatToWater() == null ? TO_WATER : light.heatToWater().in("1");
             builder.add(new LampHeat(
@@ -56,15 +64,17 @@ final class LightPlan {
                 .orElseThrow();
     }
 
-    private static Lamp lamp(Light light, Levers levers, PowerSupplies supplies, double surface) {
+    private static Lamp lamp(Light light, Stated stated, Levers levers, PowerSupplies supplies, double surface) {
         double daily = light.daily().in("s");
         // Where the plan does not say, the middle of its hours is at two in the afternoon.
         double starts = light.starts() == null
                 ? (MID_LIGHT - daily / 2 + DAY) % DAY
                 : light.starts().toSecondOfDay();
-        double full = light.par() == null
-                ? light.power().in("W") * EFFICACY * REACHES / surface
-                : light.par().in("mol/(m^2*s)");
+        Drawn full = stated.or(
+                light.name() + ", light on what grows below",
+                light.par(),
+                "mol/(m^2*s)",
+                Drawn.exactly(light.power().in("W") * EFFICACY * REACHES / surface));
         double ramp = light.ramp() == null ? 0 : light.ramp().in("s");
         return new Lamp(
                 light.name(),

@@ -6,10 +6,13 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Gear;
 import org.tidewright.plan.model.Inhabitants;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.quantity.Amount;
 import org.tidewright.seawater.carbonate.CarbonateSystem;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Draw;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.law.carbonate.Calcification;
@@ -28,6 +31,9 @@ import org.tidewright.twin.tank.Water;
 /** Lime: what corals and coralline algae lay down, what falls out, what a reactor dissolves. */
 final class Limes {
     private static final double DAY = 86_400;
+    private static final String CORALS = "corals' skeletons";
+    private static final String CORALLINE = "coralline algae";
+    private static final String USE = "alkalinity use";
 
     /** An electrode set with dilute buffers reads so much above the total scale in seawater; from memory. */
     private static final double METER_ABOVE_TOTAL = 0.13;
@@ -40,6 +46,8 @@ final class Limes {
 
     private final Plan plan;
     private final Network.Builder builder;
+    private final Stated stated;
+    private final KeptWater.InDraw kept;
     private final Water water;
     private final Basins basins;
     private final Pools pools;
@@ -48,6 +56,8 @@ final class Limes {
     Limes(
             Plan plan,
             Network.Builder builder,
+            Stated stated,
+            KeptWater.InDraw kept,
             Levers levers,
             World world,
             Pools pools,
@@ -58,6 +68,8 @@ final class Limes {
             Setting corals) {
         this.plan = plan;
         this.builder = builder;
+        this.stated = stated;
+        this.kept = kept;
         this.water = water;
         this.basins = basins;
         this.pools = pools;
@@ -77,46 +89,62 @@ final class Limes {
 
     private void skeletons(Inhabitants inhabitants, Setting corals, Levers levers) {
         double ofCorals = coralRate(inhabitants);
-        double ofCoralline = inhabitants.corallineArea() == null
-                ? 0
-                : inhabitants.corallineArea().in("m^2") * Calcifier.CORALLINE_ALGAE.rate();
-        String source = "areas of the plan, field rates of Courtney et al. 2024 and how far they hold in captivity";
-        double low = 0.4;
-        double high = 2;
+        Drawn area = stated.or("coralline algae, area", inhabitants.corallineArea(), "m^2", Drawn.exactly(0));
+        Drawn ofCoralline = draw -> area.in(draw) * Calcifier.CORALLINE_ALGAE.rate();
+        Setting coralline = levers.factor("coralline algae", "the plan's coralline algae");
         if (inhabitants.alkalinityUse() != null) {
-            double used = inhabitants.alkalinityUse().in("mol/(m^3*s)") * systemVolume() / 2 / meanResponse();
-            double all = ofCorals + ofCoralline;
-            double share = all > 0 ? ofCorals / all : 1;
-            ofCorals = share * used;
-            ofCoralline = (1 - share) * used;
-            source = "the alkalinity use that the plan states";
-            low = 0.9;
-            high = 1.1;
+            double used = systemVolume() / 2 / meanResponse();
+            Drawn use = use(inhabitants.alkalinityUse());
+            Drawn share = draw -> {
+                double all = ofCorals + ofCoralline.in(draw);
+                return all > 0 ? ofCorals / all : 1;
+            };
+            growth(CORALS, draw -> share.in(draw) * use.in(draw) * used, Calcification.MAGNESIUM_IN_CORAL, corals);
+            growth(
+                    CORALLINE,
+                    draw -> (1 - share.in(draw)) * use.in(draw) * used,
+                    Calcification.MAGNESIUM_IN_CORALLINE,
+                    coralline);
+        } else {
+            growth(CORALS, byArea(CORALS, Drawn.exactly(ofCorals)), Calcification.MAGNESIUM_IN_CORAL, corals);
+            growth(CORALLINE, byArea(CORALLINE, ofCoralline), Calcification.MAGNESIUM_IN_CORALLINE, coralline);
         }
-        growth("corals' skeletons", ofCorals, Calcification.MAGNESIUM_IN_CORAL, corals, low, high, source);
-        growth(
-                "coralline algae",
-                ofCoralline,
-                Calcification.MAGNESIUM_IN_CORALLINE,
-                levers.factor("coralline algae", "the plan's coralline algae"),
-                low,
-                high,
-                source);
     }
 
-    private void growth(
-            String name, double usual, double magnesium, Setting extent, double low, double high, String source) {
-        if (usual <= 0) {
+    /** A use that was measured counts as known to a tenth where its keeper gives no doubt. */
+    private Drawn use(Amount measured) {
+        double usual = measured.in("mol/(m^3*s)");
+        return measured.doubt() > 0
+                ? stated.of(USE, measured, "mol/(m^3*s)")
+                : builder.parameter(
+                        USE,
+                        "mol/(m^3*s)",
+                        usual,
+                        0.9 * usual,
+                        1.1 * usual,
+                        Basis.YOUR_PLAN,
+                        "as stated, without a doubt of its own: a tenth");
+    }
+
+    private Drawn byArea(String name, Drawn rate) {
+        if (rate.usual() <= 0) {
+            return rate;
+        }
+        Parameter factor = builder.parameter(
+                name + ", growth by area, factor",
+                "1",
+                1,
+                0.4,
+                2,
+                Basis.PUBLISHED,
+                "field rates of Courtney et al. 2024 on the plan's areas, and how far they hold in captivity");
+        return draw -> draw.value(factor) * rate.in(draw);
+    }
+
+    private void growth(String name, Drawn rate, double magnesium, Setting extent) {
+        if (rate.usual() <= 0) {
             return;
         }
-        Parameter rate = builder.parameter(
-                name + ", growth under reference conditions",
-                "mol/s",
-                usual,
-                low * usual,
-                high * usual,
-                low > 0.5 ? Basis.YOUR_PLAN : Basis.PUBLISHED,
-                source);
         Parameter exponent = builder.parameter(
                 name + ", exponent of saturation",
                 "1",
@@ -165,9 +193,9 @@ final class Limes {
 
     /** Mean answer of a skeleton to a day of the plan's light in the plan's water. */
     private double meanResponse() {
-        KeptWater kept = KeptWater.of(plan.water(), water);
+        KeptWater usual = kept.in(Draw.USUAL);
         double saturation = CarbonateSystem.at(water.temperature(), water.salinity())
-                .fromAlkalinityAndPartialPressure(kept.alkalinity() / water.density(), USUAL_CARBON_DIOXIDE)
+                .fromAlkalinityAndPartialPressure(usual.alkalinity() / water.density(), USUAL_CARBON_DIOXIDE)
                 .aragoniteSaturation();
         double light = 0;
         int parts = 288;
@@ -182,7 +210,7 @@ final class Limes {
                 * Calcification.saturationResponse(saturation, Calcification.EXPONENT_USUAL)
                 * Calcification.temperatureResponse(
                         water.temperature(), Calcification.OPTIMUM_USUAL, Calcification.WIDTH_USUAL)
-                * Calcification.alkalinityLeft(kept.alkalinity());
+                * Calcification.alkalinityLeft(usual.alkalinity());
     }
 
     private @Unit("m^3") double systemVolume() {

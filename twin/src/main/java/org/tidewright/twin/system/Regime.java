@@ -111,7 +111,13 @@ final class Regime {
     }
 
     private static void people(Plan plan, Network.Builder builder, Levers levers, World world, Surroundings room) {
-        Setting present = levers.amount("people in the room", "how many there are now", "1", 0);
+        // A run begins at midnight: whose stay leads past it is there already, and who comes at midnight has come.
+        double atMidnight = plan.room().people().stream()
+                .filter(group -> group.from().equals(LocalTime.MIDNIGHT)
+                        || group.from().toSecondOfDay() + group.daily().in("s") > DAY)
+                .mapToDouble(org.tidewright.plan.model.Room.People::count)
+                .sum();
+        Setting present = levers.amount("people in the room", "how many there are now", "1", atMidnight);
         builder.add(new People(world.people(), room.air().air(), present, CARBON_DIOXIDE_OF_ONE, VAPOUR_OF_ONE));
         for (org.tidewright.plan.model.Room.People group : plan.room().people()) {
             double from = group.from().toSecondOfDay();

@@ -7,11 +7,11 @@ import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.mechanism.air.AirOver;
+import org.tidewright.twin.mechanism.gas.Stirrer;
 import org.tidewright.twin.mechanism.gas.SurfaceGases;
 import org.tidewright.twin.mechanism.heat.AirAbove;
 import org.tidewright.twin.mechanism.heat.CoveredSurface;
 import org.tidewright.twin.mechanism.heat.OpenSurface;
-import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.Water;
@@ -32,7 +32,7 @@ final class Surfaces {
         usualSchmidt = SchmidtNumber.ofOxygen(water.temperature());
     }
 
-    void add(Basins.Basin basin, Cover cover, AirAbove.Breeze breeze, List<Supply> stirrers) {
+    void add(Basins.Basin basin, Cover cover, AirAbove.Breeze breeze, List<Stirrer> stirrers) {
         Body water = basin.body();
         boolean open = cover == Cover.OPEN;
         if (open) {

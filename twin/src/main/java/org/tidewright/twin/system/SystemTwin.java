@@ -56,6 +56,9 @@ public final class SystemTwin {
         this.plan = plan;
         water = Water.of(plan);
         Network.Builder builder = new Network.Builder(Layout.OF_ALL, water.density(), water.specificHeat());
+        Stated stated = new Stated(builder);
+        KeptWater.InDraw kept = KeptWater.of(plan.water(), water.density(), stated);
+        Rocks rocks = Rocks.of(plan, stated);
         levers = new Levers(builder);
         world = World.in(builder);
         room = new Surroundings(plan, builder, levers, world, weather);
@@ -66,22 +69,25 @@ public final class SystemTwin {
                 new PowerSupplies(builder, room.fabric(), plan.backup(), new Supply.Source(world.mains(), mains, null));
         basins.addWalls(builder, room.fabric());
         circulation(builder);
-        LightPlan lamps = new LightPlan(plan, builder, levers, supplies, basins, room.fabric());
+        LightPlan lamps = new LightPlan(plan, builder, stated, levers, supplies, basins, room.fabric());
         overDisplay = lamps.over(Names.DISPLAY);
-        Devices devices = new Devices(plan, builder, world, supplies, basins, room);
+        Devices devices = new Devices(plan, builder, levers, world, supplies, basins, room);
         surfaces(builder, devices);
         TopOffs topOffs = new TopOffs(plan, builder, levers, world, basins);
         Regime regime = new Regime(plan, builder, world, room, pools, basins, water, levers);
         new Filters(plan, builder, levers, world, supplies, basins, room);
-        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, levers, world, pools, basins, lamps);
-        Bacteria bacteria = new Bacteria(plan, builder, world, pools, basins);
+        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, stated, levers, world, pools, basins, lamps);
+        Bacteria bacteria = new Bacteria(plan, builder, rocks, world, pools, basins);
         Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
-        new Limes(plan, builder, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
+        new Limes(
+                plan, builder, stated, kept, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
         network = builder.build();
         supplies.works().forEach((device, works) -> levers.add(device, "whether it runs", works));
         firstState = new FirstState(
                 plan,
                 water,
+                kept,
+                rocks.inDisplay(),
                 network,
                 room,
                 basins,
@@ -222,7 +228,7 @@ public final class SystemTwin {
         Run run = new Run(network, parameters, state, Accuracy.OF_A_YEAR);
         run.until(SETTLING_DAYS * 86_400);
         double carbonDioxide = run.now().solution(display()).partialPressure();
-        firstState.state(state, carbonDioxide);
+        firstState.state(state, parameters, carbonDioxide);
         return state;
     }
 

@@ -79,6 +79,27 @@ class RoutineTest {
                 .containsExactly("old water out", "new water in", "fish fed");
     }
 
+    /** A day holds 144 times ten minutes; the longest step of a run is two hours. */
+    @Test
+    void onlyACloseRunStopsWhereARateBendsWithoutAJump() {
+        Routine.Next tenMinutes = (time, now) -> (Math.floor(time / 600) + 1) * 600;
+        Accuracy close = new Accuracy(1e-6, 1e-7, 1e-3, 1e-4, 7200);
+        assertThat(stepsOfADay(Routine.bend("bend", tenMinutes), close)).isGreaterThanOrEqualTo(144);
+        assertThat(stepsOfADay(Routine.bend("bend", tenMinutes), Accuracy.OF_A_YEAR))
+                .isLessThan(30);
+        assertThat(stepsOfADay(Routine.quiet("jump", tenMinutes), Accuracy.OF_A_YEAR))
+                .isGreaterThanOrEqualTo(144);
+    }
+
+    private static long stepsOfADay(Routine routine, Accuracy accuracy) {
+        Network.Builder builder = builder().add(routine);
+        builder.body("water");
+        Network network = builder.build();
+        Run run = new Run(network, network.usualParameters(), new State(network), accuracy);
+        run.until(DAY);
+        return run.effort().steps();
+    }
+
     /** A run cut into pieces, one of them ending at the very time, does each routine once. */
     @Test
     void whatIsDueAsAPieceOfTheRunEndsHappensOnceWhenItGoesOn() {

@@ -86,10 +86,9 @@ public record CourseChart(
         for (double tick : value.ticks()) {
             svg.open("text")
                     .has("x", "100%")
-                    .has("dx", -2.0)
-                    .has("y", value.y(tick) - 4)
-                    .has("text-anchor", "end")
-                    .has("class", "tick halo")
+                    .has("dx", 6.0)
+                    .has("y", value.y(tick) + 4)
+                    .has("class", "tick")
                     .text(FigureText.number(tick, value.decimals()))
                     .close();
         }

@@ -96,7 +96,7 @@ final class LimitMarks {
         if (atEnd) {
             svg.open("text")
                     .has("x", "100%")
-                    .has("dx", -34.0)
+                    .has("dx", -4.0)
                     .has("y", from)
                     .has("text-anchor", "end")
                     .has("class", "halo wide-only")

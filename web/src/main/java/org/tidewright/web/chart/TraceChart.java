@@ -85,19 +85,11 @@ public final class TraceChart {
 
     private void numbers() {
         for (double tick : value.ticks()) {
-            double y = value.y(tick);
-            boolean atLimit = curve.bounds().stream()
-                    .filter(bound -> value.shows(bound.value()) && bound.value() != tick)
-                    .anyMatch(bound -> Math.abs(value.y(bound.value()) - (y - 8)) < 11);
-            if (atLimit) {
-                continue;
-            }
             svg.open("text")
                     .has("x", "100%")
-                    .has("dx", -2.0)
-                    .has("y", y - 4)
-                    .has("text-anchor", "end")
-                    .has("class", "tick halo")
+                    .has("dx", 6.0)
+                    .has("y", value.y(tick) + 4)
+                    .has("class", "tick")
                     .text(FigureText.number(tick, value.decimals()))
                     .close();
         }

@@ -5,6 +5,7 @@ import static org.tidewright.web.chart.TraceChart.percent;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.FigureText;
+import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.web.drawing.SvgWriter;
 
 /** A quantity over weeks: where it starts, as it is run, with a change, and the band keepers hold it in. */
@@ -32,6 +33,7 @@ public final class WeeksChart {
      * @param small whether it matters less and is drawn lower
      * @param days rising from 0
      * @param changed null where nothing was changed
+     * @param drawn in which nine of ten draws lie as it is run; null where none were made
      */
     public record Curves(
             String title,
@@ -42,6 +44,7 @@ public final class WeeksChart {
             double[] days,
             double[] asRun,
             double @Nullable [] changed,
+            @Nullable Band drawn,
             double lastDay,
             boolean small) {
         /** Mean of the last week, as the table beside tells it. */
@@ -61,6 +64,9 @@ public final class WeeksChart {
         this.curves = curves;
         height = curves.small() ? SMALL : TALL;
         double most = Math.max(most(curves.asRun()), curves.changed() == null ? 0 : most(curves.changed()));
+        if (curves.drawn() != null) {
+            most = Math.max(most, Math.min(2 * most, most(curves.drawn().high())));
+        }
         // A band far above all that happens would flatten the curves.
         double shown = curves.high() < 2.5 * most ? Math.max(most, curves.high()) : most;
         top = Math.max(1e-6, 1.12 * shown);
@@ -145,6 +151,9 @@ public final class WeeksChart {
                 .has("width", "100%")
                 .has("height", height)
                 .has("aria-hidden", "true");
+        if (curves.drawn() != null) {
+            doubt(curves.drawn());
+        }
         path(curves.changed() == null ? "curve" : "curve before", curves.asRun());
         if (curves.changed() != null) {
             path("curve", curves.changed());
@@ -152,13 +161,34 @@ public final class WeeksChart {
         svg.close();
     }
 
+    private void doubt(Band drawn) {
+        int shown = Math.min(drawn.low().length, curves.days().length);
+        StringBuilder path = new StringBuilder();
+        for (int i = 0; i < shown; i++) {
+            point(path, i, drawn.high()[i]);
+        }
+        for (int i = shown - 1; i >= 0; i--) {
+            point(path, i, drawn.low()[i]);
+        }
+        if (shown > 0) {
+            svg.open("path")
+                    .has("class", "doubt")
+                    .has("d", path.append('Z').toString())
+                    .close();
+        }
+    }
+
+    private void point(StringBuilder path, int i, double value) {
+        path.append(path.length() == 0 ? 'M' : 'L')
+                .append(SvgWriter.number(BOX * curves.days()[i] / curves.lastDay()))
+                .append(',')
+                .append(SvgWriter.number(y(value)));
+    }
+
     private void path(String classes, double[] values) {
         StringBuilder path = new StringBuilder();
         for (int i = 0; i < values.length; i++) {
-            path.append(i == 0 ? 'M' : 'L')
-                    .append(SvgWriter.number(BOX * curves.days()[i] / curves.lastDay()))
-                    .append(',')
-                    .append(SvgWriter.number(y(values[i])));
+            point(path, i, values[i]);
         }
         svg.open("path").has("class", classes).has("d", path.toString()).close();
     }

@@ -11,6 +11,7 @@ import org.tidewright.husbandry.nutrient.NutrientReport;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.WaterMovement;
@@ -38,9 +39,10 @@ public interface Desk {
     /**
      * A plan's nutrients over twelve weeks.
      *
+     * @param units in which handles are told
      * @param moved what is moved, by key of its {@link org.tidewright.husbandry.nutrient.Handle}, in its shown unit
      */
-    NutrientReport nutrients(Plan plan, Map<String, Double> moved);
+    NutrientReport nutrients(Plan plan, UnitSystem units, Map<String, Double> moved);
 
     /** Levels and flows while all runs: a movement of a single sample. */
     WaterMovement running(Plan plan);

@@ -42,6 +42,12 @@ public record Entry(
         return plain(most);
     }
 
+    /** A typed word, cut where it is long. */
+    static String shortened(@Nullable String typed) {
+        String word = typed == null ? "" : typed.strip();
+        return word.length() > 24 ? word.substring(0, 23) + "…" : word;
+    }
+
     private static @Nullable Double number(@Nullable String text) {
         if (text == null || text.length() > 20) {
             return null;

@@ -1,5 +1,6 @@
 package org.tidewright.web.page;
 
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Measure;
@@ -17,7 +18,8 @@ import org.tidewright.twin.rehearsal.Outdoors;
  * @param hours as it stands in its field
  * @param outdoor as it stands in its field, in the reader's unit
  * @param outdoorName name of that field; it ends in the unit
- * @param backup words for the plan's backup; null where it has none
+ * @param airHole null where the return has none
+ * @param backup null where the plan has none
  */
 public record Levers(
         OutageOrder order,
@@ -27,10 +29,8 @@ public record Levers(
         String outdoorName,
         String temperatureUnit,
         @Nullable String outdoorFault,
-        boolean hasAirHole,
-        boolean blocked,
-        @Nullable String backup,
-        boolean backupUsed) {
+        @Nullable Choice airHole,
+        @Nullable Choice backup) {
 
     /** Shortest and longest cut a page rehearses, hours. */
     private static final double SHORTEST = 1;
@@ -65,11 +65,25 @@ public record Levers(
         boolean outdoorFit = asked >= COLDEST && asked <= WARMEST;
         double outdoor = outdoorFit ? asked : usualOutdoor;
 
-        boolean hole = BuildPage.hasAirHole(plan);
-        boolean blocked = hole && chosen(query, "hole", "blocked", !usual.airHolesClear());
-        boolean used = plan.backup() != null && chosen(query, "backup", "yes", usual.backupUsed());
+        Choice hole = BuildPage.hasAirHole(plan)
+                ? Choice.read(
+                        query,
+                        "hole",
+                        "Air hole in the return",
+                        usual.airHolesClear() ? "clear" : "blocked",
+                        List.of("clear", "clear", "blocked", "blocked"))
+                : null;
+        Choice backup = plan.backup() == null
+                ? null
+                : Choice.read(
+                        query,
+                        "backup",
+                        words(plan.backup()),
+                        usual.backupUsed() ? "yes" : "no",
+                        List.of("no", "not used", "yes", "used"));
         return new Levers(
-                new OutageOrder(hours, Outdoors.constant(outdoor), !blocked, used),
+                new OutageOrder(
+                        hours, Outdoors.constant(outdoor), !Choice.is(hole, "blocked"), Choice.is(backup, "yes")),
                 shown(hoursText, hoursAsked, usual.hours()),
                 hoursText == null || hoursText.isBlank() || hoursFit
                         ? null
@@ -83,14 +97,7 @@ public record Levers(
                                 + told(degree.shown(WARMEST)) + "; shown for "
                                 + told(degree.shown(usualOutdoor)),
                 hole,
-                blocked,
-                plan.backup() == null ? null : words(plan.backup()),
-                used);
-    }
-
-    private static boolean chosen(Query query, String name, String value, boolean usual) {
-        String given = query.get(name);
-        return given == null ? usual : given.equals(value);
+                backup);
     }
 
     private static @Nullable Double number(@Nullable String text) {

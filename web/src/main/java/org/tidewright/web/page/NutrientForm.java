@@ -16,7 +16,7 @@ import org.tidewright.plan.model.UnitSystem;
  *
  * @param values by key of the handle, those that were moved
  */
-public record NutrientForm(List<Field> fields, Map<String, Double> values, Element element) {
+public record NutrientForm(List<Field> fields, Map<String, Double> values, Choice show) {
     /**
      * A handle with its value.
      *
@@ -71,8 +71,9 @@ public record NutrientForm(List<Field> fields, Map<String, Double> values, Eleme
                                     + "; shown for " + plain(handle.planned())
                             : null));
         }
-        String show = query.get("show");
-        return new NutrientForm(fields, values, "phosphorus".equals(show) ? Element.PHOSPHORUS : Element.NITROGEN);
+        Choice show = Choice.read(
+                query, "show", "Follow", "nitrogen", List.of("nitrogen", "nitrogen", "phosphorus", "phosphorus"));
+        return new NutrientForm(fields, values, show);
     }
 
     private static @Nullable Double number(@Nullable String text) {
@@ -93,7 +94,12 @@ public record NutrientForm(List<Field> fields, Map<String, Double> values, Eleme
     }
 
     public boolean isPhosphorus() {
-        return element == Element.PHOSPHORUS;
+        return Choice.is(show, "phosphorus");
+    }
+
+    /** The element that is looked at. */
+    public Element element() {
+        return isPhosphorus() ? Element.PHOSPHORUS : Element.NITROGEN;
     }
 
     public boolean isMoved() {

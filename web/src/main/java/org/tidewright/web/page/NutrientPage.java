@@ -15,6 +15,7 @@ import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.web.chart.FlowScript;
 import org.tidewright.web.chart.WeeksChart;
 import org.tidewright.web.desk.Desk;
@@ -23,6 +24,7 @@ import org.tidewright.web.desk.SystemView;
 /**
  * Where nitrogen and phosphorus come from and go, and what a change would do in twelve weeks.
  *
+ * @param draws how many the bands stand on; 0 where they are not there yet
  * @param flows null where the twin came to the end of its laws
  */
 public record NutrientPage(
@@ -33,6 +35,7 @@ public record NutrientPage(
         NutrientForm form,
         @Nullable Flows flows,
         List<Chart> charts,
+        int draws,
         boolean changed,
         List<End> ends,
         List<UnknownLine> unknowns,
@@ -52,10 +55,18 @@ public record NutrientPage(
     public record FlowLine(String from, String to, String asRun, String changed) {}
 
     /** A curve with its table. */
-    public record Chart(String id, String title, String name, String unit, String band, Markup svg, List<Row> rows) {}
+    public record Chart(
+            String id,
+            String title,
+            String name,
+            String unit,
+            String band,
+            Markup svg,
+            boolean drawn,
+            List<Row> rows) {}
 
     /** A line of a curve's table. */
-    public record Row(String after, String asRun, String changed) {}
+    public record Row(String after, String asRun, String changed, String drawn) {}
 
     /** What becomes of a quantity. */
     public record End(
@@ -73,7 +84,7 @@ public record NutrientPage(
     public record UnknownLine(String name, String usual, String range, String unit, String ground) {}
 
     static NutrientPage of(Desk desk, SystemView view, NutrientForm form, UnitSystem units) {
-        NutrientReport report = desk.nutrients(view.plan(), form.values());
+        NutrientReport report = desk.nutrients(view.plan(), units, form.values());
         boolean changed = report.isChanged();
         NutrientReport.Flows flows = report.of(form.element());
         return new NutrientPage(
@@ -84,6 +95,7 @@ public record NutrientPage(
                 form,
                 flows == null ? null : flows(flows, units),
                 report.curves().stream().map(NutrientPage::chart).toList(),
+                report.draws(),
                 changed,
                 report.curves().stream()
                         .map(curve -> end(curve, report.keys().band(curve.quantity())))
@@ -157,13 +169,17 @@ public record NutrientPage(
         String name = quantity.words();
         String title = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
         double[] changed = curve.changed();
+        Band drawn = curve.drawn();
         List<Row> rows = new ArrayList<>();
         for (int day : SHOWN_DAYS) {
             if (day < curve.days().length) {
                 rows.add(new Row(
                         day == 0 ? "now" : day / 7 + (day == 7 ? " week" : " weeks"),
                         number(quantity, curve.asRun()[day]),
-                        changed == null ? "" : number(quantity, changed[day])));
+                        changed == null ? "" : number(quantity, changed[day]),
+                        drawn == null || day >= drawn.low().length
+                                ? ""
+                                : number(quantity, drawn.low()[day]) + "–" + number(quantity, drawn.high()[day])));
             }
         }
         WeeksChart.Curves curves = new WeeksChart.Curves(
@@ -175,6 +191,7 @@ public record NutrientPage(
                 curve.days(),
                 curve.asRun(),
                 changed,
+                drawn,
                 NutrientForecast.DAYS,
                 quantity == Quantity.AMMONIA);
         return new Chart(
@@ -184,6 +201,7 @@ public record NutrientPage(
                 quantity.unit(),
                 "held " + band(curve),
                 new Markup(WeeksChart.of(curves)),
+                drawn != null,
                 rows);
     }
 

@@ -68,7 +68,8 @@ public final class SystemRoutes {
     private void nutrients(Context ctx) {
         SystemView view = system(desk, ctx);
         Reader reader = Readers.of(ctx, assets);
-        NutrientForm form = NutrientForm.read(ctx::queryParam, Handles.of(view.plan()), reader.units(view.entry()));
+        UnitSystem units = reader.units(view.entry());
+        NutrientForm form = NutrientForm.read(ctx::queryParam, Handles.of(view.plan(), units), units);
         Answers.html(ctx, pages.nutrients(view, form, reader));
     }
 

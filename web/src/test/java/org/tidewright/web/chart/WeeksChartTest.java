@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.offset;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.web.drawing.Xml;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -23,7 +24,27 @@ class WeeksChartTest {
             Arrays.fill(other, changed);
         }
         return Xml.parse(
-                WeeksChart.of(new WeeksChart.Curves("Nitrate", "mg/L", 1, 2, 12, days, base, other, 84, false)));
+                WeeksChart.of(new WeeksChart.Curves("Nitrate", "mg/L", 1, 2, 12, days, base, other, null, 84, false)));
+    }
+
+    /** From 12 down to 4 over a course of 8: the band's path begins at its high end and closes along its low one. */
+    @Test
+    void theDoubtIsDrawnFromItsHighToItsLowEnd() {
+        double[] days = {0, 84};
+        double[] eight = {8, 8};
+        Band drawn = new Band(new double[] {4, 4}, eight, new double[] {12, 12});
+        Document chart = Xml.parse(
+                WeeksChart.of(new WeeksChart.Curves("Nitrate", "mg/L", 1, 0, 12, days, eight, null, drawn, 84, false)));
+        String[] path = Xml.with(chart, "path", "class", "doubt")
+                .get(0)
+                .getAttribute("d")
+                .split("[MLZ]", -1);
+        double high = Double.parseDouble(path[1].split(",", -1)[1]);
+        double low = Double.parseDouble(path[4].split(",", -1)[1]);
+        // The upright scale is linear, and 8 lies half way between 4 and 12.
+        assertThat((high + low) / 2).isCloseTo(height(chart, "curve"), offset(0.06));
+        assertThat(high).isLessThan(low);
+        assertThat(Xml.with(chart(12, 2.0), "path", "class", "doubt")).isEmpty();
     }
 
     private static double height(Document chart, String style) {

@@ -31,6 +31,7 @@ import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.Examples;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
+import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
 import org.tidewright.twin.contract.Basis;
@@ -102,8 +103,8 @@ public class HandMadeDesk implements Desk {
 
     /** Not invented: only the twin knows flows whose sums close. */
     @Override
-    public NutrientReport nutrients(Plan plan, Map<String, Double> moved) {
-        return NUTRIENTS.computeIfAbsent(plan, NutrientForecast::of).report(moved);
+    public NutrientReport nutrients(Plan plan, UnitSystem units, Map<String, Double> moved) {
+        return NUTRIENTS.computeIfAbsent(plan, NutrientForecast::of).report(units, moved);
     }
 
     @Override

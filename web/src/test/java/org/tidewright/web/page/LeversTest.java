@@ -1,5 +1,6 @@
 package org.tidewright.web.page;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
@@ -53,9 +54,17 @@ class LeversTest {
     }
 
     @Test
+    void aChoiceThatIsNotOfferedIsNamed() {
+        Levers levers = read(Map.of("hole", "foo", "backup", "yes"), HARBOUR, UnitSystem.METRIC);
+        assertThat(requireNonNull(levers.airHole()).fault()).contains("“foo” is none of clear, blocked");
+        assertThat(requireNonNull(levers.backup()).fault()).isNull();
+        assertThat(levers.order().airHolesClear()).isTrue();
+    }
+
+    @Test
     void aPlanWithoutAirHoleOrBackupHasNoSuchLever() {
         Levers levers = read(Map.of("hole", "blocked", "backup", "yes"), NANO, UnitSystem.METRIC);
-        assertThat(levers.hasAirHole()).isFalse();
+        assertThat(levers.airHole()).isNull();
         assertThat(levers.backup()).isNull();
         assertThat(levers.order().airHolesClear()).isTrue();
         assertThat(levers.order().backupUsed()).isFalse();

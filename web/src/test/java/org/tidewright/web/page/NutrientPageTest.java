@@ -20,7 +20,7 @@ class NutrientPageTest {
     private static final SystemView HARBOUR = DESK.system("harbour-room").orElseThrow();
 
     private static NutrientForm form(Map<String, String> query) {
-        return NutrientForm.read(query::get, Handles.of(HARBOUR.plan()), UnitSystem.METRIC);
+        return NutrientForm.read(query::get, Handles.of(HARBOUR.plan(), UnitSystem.METRIC), UnitSystem.METRIC);
     }
 
     private static NutrientPage page(Map<String, String> query) {

@@ -3,6 +3,7 @@ package org.tidewright.web.page;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.Examples;
@@ -118,5 +119,27 @@ class StudyFormsTest {
         DayForm form = DayForm.read(name -> null, NANO, new UsualDay(NANO));
         assertThat(form.algae()).isNull();
         assertThat(form.lime().options()).extracting(Choice.Option::value).containsExactly("planned", "night");
+    }
+
+    @Test
+    void aChoiceThatIsNotOfferedIsNamedAndThePlansIsReckonedWith() {
+        Choice window = Choice.read(
+                Map.of("window", "foo")::get,
+                "window",
+                "Window of the room",
+                "shut",
+                List.of("shut", "as planned", "always", "open all day"));
+        assertThat(window.chosen()).isEqualTo("shut");
+        assertThat(window.fault()).isEqualTo("“foo” is none of shut, always; reckoned with as planned");
+        for (String fits : List.of("shut", "always", "")) {
+            assertThat(Choice.read(
+                                    Map.of("window", fits)::get,
+                                    "window",
+                                    "Window of the room",
+                                    "shut",
+                                    List.of("shut", "as planned", "always", "open all day"))
+                            .fault())
+                    .isNull();
+        }
     }
 }

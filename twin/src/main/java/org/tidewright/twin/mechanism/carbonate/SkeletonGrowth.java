@@ -2,6 +2,7 @@ package org.tidewright.twin.mechanism.carbonate;
 
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Recipe;
@@ -18,7 +19,7 @@ public final class SkeletonGrowth implements Mechanism {
     private final Body water;
     private final Lamps lamps;
     private final Setting extent;
-    private final Parameter rate;
+    private final Drawn rate;
     private final Parameter exponent;
     private final Parameter lightRatio;
     private final Recipe growth;
@@ -40,7 +41,7 @@ public final class SkeletonGrowth implements Mechanism {
             Lamps lamps,
             @Unit("1") double magnesium,
             Setting extent,
-            Parameter rate,
+            Drawn rate,
             Parameter exponent,
             Parameter lightRatio) {
         this.name = name;
@@ -67,6 +68,6 @@ public final class SkeletonGrowth implements Mechanism {
                         * Calcification.temperatureResponse(
                                 now.temperature(water), Calcification.OPTIMUM_USUAL, Calcification.WIDTH_USUAL)
                         * Calcification.alkalinityLeft(now.concentration(water, Stock.ALKALINITY));
-        out.run(growth, now.value(extent) * now.value(rate) * response);
+        out.run(growth, now.value(extent) * rate.in(now) * response);
     }
 }

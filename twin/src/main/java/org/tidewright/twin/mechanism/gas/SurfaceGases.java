@@ -13,18 +13,19 @@ import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.carbonate.CarbonDioxideTransfer;
 import org.tidewright.twin.law.gas.GasTransfer;
+import org.tidewright.twin.law.gas.SmallEddies;
 import org.tidewright.twin.mechanism.air.AirOver;
-import org.tidewright.twin.mechanism.power.Supply;
 
 /**
- * Oxygen and carbon dioxide between air and water. The surface is still unless one of its stirrers runs.
+ * Oxygen and carbon dioxide between air and water. The surface is the more stirred the more power its
+ * stirrers spend now, and never less open to gases than a still one.
  *
  * @param oxygenStore the air as a source of oxygen, which a room never runs short of
  * @param usualSchmidt of oxygen at the temperature the two velocities are given for
  * @param still transfer velocity of oxygen over still water
- * @param stirred the same while a stirrer runs
+ * @param stirred the same while all stirrers run at full speed
  * @param cover factor of what lies over the water, 1 for nothing
- * @param stirrers supplies of the pumps that move this body's surface
+ * @param stirrers pumps that move this body's surface
  */
 public record SurfaceGases(
         Body water,
@@ -35,7 +36,7 @@ public record SurfaceGases(
         Parameter still,
         Parameter stirred,
         Parameter cover,
-        List<Supply> stirrers)
+        List<Stirrer> stirrers)
         implements Mechanism {
     public SurfaceGases {
         stirrers = List.copyOf(stirrers);
@@ -49,11 +50,12 @@ public record SurfaceGases(
     @Override
     public void act(View now, Transfers out) {
         double temperature = now.temperature(water);
-        boolean moved = isMoved(now);
+        double stirring = now.value(stirred) * SmallEddies.share(power(now));
+        boolean moved = stirring > now.value(still);
         double exponent = moved ? GasTransfer.RIPPLED : GasTransfer.SMOOTH;
         double schmidt = SchmidtNumber.ofOxygen(temperature);
         double velocity =
-                now.value(moved ? stirred : still) * now.value(cover) * Math.pow(usualSchmidt / schmidt, exponent);
+                (moved ? stirring : now.value(still)) * now.value(cover) * Math.pow(usualSchmidt / schmidt, exponent);
         Solution solution = now.solution(water);
         out.move(
                 Stock.OXYGEN,
@@ -80,12 +82,15 @@ public record SurfaceGases(
                 area * ofCarbonDioxide * (atRest - solution.carbonDioxide()));
     }
 
-    private boolean isMoved(View now) {
+    /** Power spent by the stirrers now over that at full speed; none where there are none. */
+    private double power(View now) {
+        double power = 0;
+        double full = 0;
         for (int i = 0; i < stirrers.size(); i++) {
-            if (stirrers.get(i).isOn(now)) {
-                return true;
-            }
+            Stirrer stirrer = stirrers.get(i);
+            power += stirrer.power(now);
+            full += stirrer.full();
         }
-        return false;
+        return full > 0 ? power / full : 0;
     }
 }

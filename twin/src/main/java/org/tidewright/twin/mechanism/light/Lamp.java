@@ -1,6 +1,7 @@
 package org.tidewright.twin.mechanism.light;
 
 import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.View;
@@ -14,7 +15,7 @@ import org.tidewright.twin.mechanism.power.Supply;
  * @param daily setting: how long it shines, s
  * @param strength setting: share of its full light
  * @param ramp of rise and of fall each
- * @param full photon flux on what grows below
+ * @param full photon flux on what grows below, mol/(m²·s)
  */
 public record Lamp(
         String name,
@@ -22,13 +23,13 @@ public record Lamp(
         Setting daily,
         Setting strength,
         @Unit("s") double ramp,
-        @Unit("mol/(m^2*s)") double full,
+        Drawn full,
         Supply supply) {
     private static final double DAY = 86_400;
 
     /** Photon flux now. */
     public @Unit("mol/(m^2*s)") double light(View now) {
-        return full * share(now);
+        return full.in(now) * share(now);
     }
 
     /** Share of its full light and power now. */
@@ -43,22 +44,23 @@ public record Lamp(
     /** Photon flux at a time of day by the clock the lamp begins with, its power on. */
     public @Unit("mol/(m^2*s)") double fullLightAt(@Unit("s") double timeOfDay) {
         double lasts = Math.min(DAY, daily.initial());
-        return full * strength.initial() * Photoperiod.ramped(timeOfDay, starts.initial(), lasts, ramp);
+        return full.usual() * strength.initial() * Photoperiod.ramped(timeOfDay, starts.initial(), lasts, ramp);
     }
 
-    /** Stops the run where the light jumps; over the corners of a ramp the run's steps take care by themselves. */
-    public Routine jumps() {
-        return Routine.quiet(name + " changes", (time, now) -> {
+    /** Stops the run where the light jumps and where a ramp begins or ends. */
+    public Routine corners() {
+        Routine.Next corners = (time, now) -> {
             double lasts = Math.min(DAY, now.value(daily));
             double start = now.value(starts);
-            return ramp > 0
-                    ? Double.POSITIVE_INFINITY
-                    : Math.min(nextAfter(time, start), nextAfter(time, start + lasts));
-        });
-    }
-
-    private static double nextAfter(double time, double timeOfDay) {
-        double next = timeOfDay + Math.ceil((time - timeOfDay) / DAY) * DAY;
-        return next > time ? next : next + DAY;
+            double end = start + lasts;
+            double slope = Math.min(ramp, lasts / 2);
+            double next = Double.POSITIVE_INFINITY;
+            for (double corner : new double[] {start, start + slope, end - slope, end}) {
+                next = Math.min(next, Routine.daily(corner, 1).after(time, now));
+            }
+            return next;
+        };
+        String changes = name + " changes";
+        return ramp > 0 ? Routine.bend(changes, corners) : Routine.quiet(changes, corners);
     }
 }

@@ -1,6 +1,7 @@
 package org.tidewright.twin.mechanism.nutrient;
 
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Recipe;
@@ -16,7 +17,7 @@ public final class Denitrification implements Mechanism {
 
     private final Body water;
     private final Body ground;
-    private final Parameter full;
+    private final Drawn full;
     private final Parameter halfSaturation;
     private final Recipe recipe;
 
@@ -28,7 +29,7 @@ public final class Denitrification implements Mechanism {
      * @param full rate with plenty of nitrate, mol/s
      * @param halfSaturation of nitrate, mol/m³
      */
-    public Denitrification(Body water, Body ground, Body air, Parameter full, Parameter halfSaturation) {
+    public Denitrification(Body water, Body ground, Body air, Drawn full, Parameter halfSaturation) {
         this.water = water;
         this.ground = ground;
         this.full = full;
@@ -56,7 +57,7 @@ public final class Denitrification implements Mechanism {
     public void act(View now, Transfers out) {
         double carbon = Math.max(0, now.stock(ground, Stock.ORGANIC_CARBON));
         double rate = org.tidewright.twin.law.nutrient.Denitrification.rate(
-                now.value(full),
+                full.in(now),
                 now.concentration(water, Stock.NITRATE),
                 now.value(halfSaturation),
                 now.oxygen(water),

@@ -2,6 +2,7 @@ package org.tidewright.twin.mechanism.nutrient;
 
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Recipe;
@@ -23,7 +24,7 @@ public final class Nitrification implements Mechanism {
     private final Place place;
     private final Parameter growth;
     private final Parameter affinity;
-    private final Parameter greatestCapacity;
+    private final Drawn greatestCapacity;
     private final Parameter perKelvin;
     private final Recipe oxidation;
     private final Recipe death;
@@ -68,12 +69,7 @@ public final class Nitrification implements Mechanism {
      * @param perKelvin factor of warmth
      */
     public Nitrification(
-            Step step,
-            Place place,
-            Parameter growth,
-            Parameter affinity,
-            Parameter greatestCapacity,
-            Parameter perKelvin) {
+            Step step, Place place, Parameter growth, Parameter affinity, Drawn greatestCapacity, Parameter perKelvin) {
         this.step = step;
         this.place = place;
         this.growth = growth;
@@ -110,7 +106,7 @@ public final class Nitrification implements Mechanism {
         double activity = guild.activity(now.value(affinity) * substrate, now.oxygen(place.water()), freeAmmonia(now));
         double quick = warmth * now.value(growth);
         double oxidised = guild.oxidised(capacity, quick, activity);
-        double change = guild.capacityChange(capacity, now.value(greatestCapacity), quick, activity);
+        double change = guild.capacityChange(capacity, greatestCapacity.in(now), quick, activity);
         out.run(oxidation, oxidised);
         out.run(death, guild.givenBack(oxidised, change));
     }

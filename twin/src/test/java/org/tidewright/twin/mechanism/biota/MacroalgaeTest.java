@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tidewright.twin.TestVessel;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
@@ -53,7 +54,7 @@ class MacroalgaeTest {
                 setting("hours", DAY),
                 setting("strength", lightStrength),
                 0,
-                200e-6,
+                Drawn.exactly(200e-6),
                 lake.mains());
         Parameter loss = lake.exactly("loss", "1/s", lossPerDay / DAY);
         lake.with(new Macroalgae(

@@ -17,6 +17,7 @@ import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.mechanism.power.Supply;
+import org.tidewright.twin.mechanism.water.WaveProgramme;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
@@ -39,8 +40,11 @@ class AerationTest {
 
     /** Surface under air of a partial pressure; the velocities hold for oxygen at 25 °C. */
     private void surface(double pressure, double still, double stirred, double cover, boolean isStirred) {
+        surface(pressure, still, stirred, cover, new Stirrer(isStirred ? vessel.mains() : Supply.NONE, 3, null));
+    }
+
+    private void surface(double pressure, double still, double stirred, double cover, Stirrer... stirrers) {
         AirOver air = AirOver.ledIn(vessel.world(), vessel.builder().setting("carbon dioxide", pressure));
-        List<Supply> stirrers = isStirred ? List.of(vessel.mains()) : List.of(Supply.NONE);
         vessel.with(new SurfaceGases(
                 vessel.water(),
                 vessel.world(),
@@ -50,7 +54,7 @@ class AerationTest {
                 vessel.exactly("still", "m/s", still),
                 vessel.exactly("stirred", "m/s", stirred),
                 vessel.exactly("cover", "1", cover),
-                stirrers));
+                List.of(stirrers)));
     }
 
     private double oxygenAfter(double seconds, double temperature) {
@@ -63,6 +67,49 @@ class AerationTest {
     }
 
     // ── oxygen ──
+
+    private WaveProgramme always(double speed, double running) {
+        WaveProgramme.Part allDay = new WaveProgramme.Part(0, DAY, speed, running);
+        return new WaveProgramme(vessel.builder().setting("speed", 1), List.of(allDay));
+    }
+
+    private double aired(double velocity) {
+        double rest = OxygenSolubility.perVolume(25, 35);
+        return rest + (0.05 - rest) * Math.exp(-velocity / DEPTH * 6 * HOUR);
+    }
+
+    /** Lamont and Scott 1970 with the affinity law: k goes with speed^(3/4), and 0.4^0.75 is 0.50297. */
+    @Test
+    void aPumpAtFourTenthsOfItsSpeedAiresHalfAsFast() {
+        surface(420e-6, VELOCITY / 10, VELOCITY, 1, new Stirrer(vessel.mains(), 3, always(0.4, 1)));
+        assertThat(oxygenAfter(6 * HOUR, 25)).isCloseTo(aired(0.50297 * VELOCITY), withinPercentage(1e-3));
+    }
+
+    /** Half of the time is half of the power; 0.5^(1/4) is 0.84090. */
+    @Test
+    void pulsesOfHalfTheTimeTakeASixthOffTheExchange() {
+        surface(420e-6, VELOCITY / 10, VELOCITY, 1, new Stirrer(vessel.mains(), 3, always(1, 0.5)));
+        assertThat(oxygenAfter(6 * HOUR, 25)).isCloseTo(aired(0.84090 * VELOCITY), withinPercentage(1e-3));
+    }
+
+    /** 1 W of 16 W is left; the fourth root of 1/16 is 1/2. */
+    @Test
+    void aSmallPumpLeftRunningAloneHoldsTheFourthRootOfItsShare() {
+        surface(
+                420e-6,
+                VELOCITY / 10,
+                VELOCITY,
+                1,
+                new Stirrer(vessel.mains(), 1, null),
+                new Stirrer(Supply.NONE, 15, null));
+        assertThat(oxygenAfter(6 * HOUR, 25)).isCloseTo(aired(VELOCITY / 2), withinPercentage(1e-5));
+    }
+
+    @Test
+    void aPumpThatCreepsLeavesTheSurfaceAsOpenAsStillWater() {
+        surface(420e-6, VELOCITY / 10, VELOCITY, 1, new Stirrer(vessel.mains(), 3, always(0.01, 1)));
+        assertThat(oxygenAfter(6 * HOUR, 25)).isCloseTo(aired(VELOCITY / 10), withinPercentage(1e-5));
+    }
 
     /** C = C* + (C0 - C*) e^(-k t / h). */
     @Test

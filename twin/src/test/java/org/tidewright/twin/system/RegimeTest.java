@@ -1,0 +1,47 @@
+package org.tidewright.twin.system;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tidewright.plan.Examples;
+import org.tidewright.testkit.ChangedText;
+import org.tidewright.twin.TestPlans;
+import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.run.Accuracy;
+import org.tidewright.twin.run.Run;
+
+/** Who is in the room at an hour of the first two days, by the plan's own words. */
+class RegimeTest {
+    private static final double HOUR = 3600;
+
+    @ParameterizedTest
+    @CsvSource({
+        // from, hours, present at 01:00, 06:00 and 23:30 of both days
+        "22:00, 9 h, 3, 3, 3", // sleeps here
+        "20:00, 4 h, 0, 0, 3", // leaves at midnight
+        "00:00, 5 h, 3, 0, 0", // comes at midnight
+        "10:00, 24 h, 3, 3, 3",
+        "00:00, 24 h, 3, 3, 3",
+        "12:00, 3 h, 0, 0, 0",
+    })
+    void aStayOverMidnightHoldsInTheFirstNightToo(String from, String daily, int atOne, int atSix, int late) {
+        SystemTwin twin = SystemTwin.of(TestPlans.read(ChangedText.of(
+                Examples.text("harbour-room"),
+                "{count: 2, from: \"07:00\", daily: 1.5 h}",
+                "{count: 3, from: \"" + from + "\", daily: " + daily + "}",
+                "    - {count: 3, from: \"17:30\", daily: 5 h}\n",
+                "")));
+        double[] parameters = twin.network().usualParameters();
+        Run run = new Run(twin.network(), parameters, twin.start(parameters), Accuracy.OF_A_YEAR);
+        Setting present = twin.levers().get("people in the room").setting();
+        for (int day = 0; day < 2; day++) {
+            run.until((24 * day + 1) * HOUR);
+            assertThat(run.now().value(present)).isEqualTo(atOne);
+            run.until((24 * day + 6) * HOUR);
+            assertThat(run.now().value(present)).isEqualTo(atSix);
+            run.until((24 * day + 23.5) * HOUR);
+            assertThat(run.now().value(present)).isEqualTo(late);
+        }
+    }
+}
