@@ -1,16 +1,17 @@
 package org.tidewright.twin.system;
 
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 import org.tidewright.plan.model.Inhabitants;
 import org.tidewright.plan.model.Plan;
-import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.law.biota.BodyComposition;
 import org.tidewright.twin.law.biota.Carrion;
 import org.tidewright.twin.law.biota.Digestion;
-import org.tidewright.twin.law.gas.FishRespiration;
+import org.tidewright.twin.law.biota.Hunger;
 import org.tidewright.twin.law.gas.ReefRespiration;
 import org.tidewright.twin.law.nutrient.Limitation;
 import org.tidewright.twin.law.nutrient.MicroalgalBloom;
@@ -19,14 +20,15 @@ import org.tidewright.twin.mechanism.biota.CarrionDecay;
 import org.tidewright.twin.mechanism.biota.Fish;
 import org.tidewright.twin.mechanism.biota.FreeAlgae;
 import org.tidewright.twin.mechanism.biota.LitCommunity;
+import org.tidewright.twin.mechanism.biota.Starvation;
 import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.run.Network;
+import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.Basins;
 
 /** What lives in the display: its fish, its corals, the turf on rock and sand, algae nobody planted, and the dead. */
 final class Life {
     private static final double DAY = 86_400;
-    private static final double REFERENCE = 25;
 
     /** Clear tank water, 0.1 to 0.6 per metre; from memory. */
     private static final double ATTENUATION = 0.25;
@@ -46,7 +48,7 @@ final class Life {
     private final Pools pools;
     private final Body water;
     private final Lamps lamps;
-    private final Setting fish;
+    private final Shoal shoal;
     private final Setting corals;
 
     Life(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, Lamps lamps, Levers levers) {
@@ -56,11 +58,11 @@ final class Life {
         this.pools = pools;
         this.lamps = lamps;
         water = basins.display().body();
-        fish = levers.factor("fish", "the plan's fish; more eat only if fed more");
+        shoal = Shoal.of(plan.inhabitants());
         corals = levers.factor("corals", "the plan's corals");
         if (plan.inhabitants() != null) {
-            shoal(plan.inhabitants());
-            new Stocking(builder, levers, world, pools, fish, massOfFish(plan.inhabitants()));
+            fish();
+            new Stocking(builder, levers, world, pools, shoal.mass());
             coralCommunity(plan.inhabitants());
         }
         turf(plan);
@@ -76,15 +78,10 @@ final class Life {
                         "0.8–5 days at 25 °C")));
     }
 
-    private void shoal(Inhabitants inhabitants) {
-        double mass = massOfFish(inhabitants);
-        if (mass <= 0) {
+    private void fish() {
+        if (shoal.mass() <= 0) {
             return;
         }
-        double resting = inhabitants.fish().stream()
-                .mapToDouble(each ->
-                        each.count() * FishRespiration.resting(each.mass().in("kg"), REFERENCE))
-                .sum();
         Fish.Doubts doubts = new Fish.Doubts(
                 doubt.of(
                         "fish, rate of stomach and gut",
@@ -114,8 +111,18 @@ final class Life {
                         "60 : 40"));
         Fish.Places places = new Fish.Places(
                 water, pools.stomach(), pools.gut(), pools.reserve(), pools.fish(), pools.ground(), world.life());
-        Fish.Diet diet = new Fish.Diet(Digestion.CARBON_ADULT, Digestion.NITROGEN_ADULT, Digestion.PHOSPHORUS_ADULT);
-        builder.add(new Fish(places, diet, new Fish.Shoal(resting, mass, fish), doubts));
+        builder.add(new Fish(places, shoal.diet(), shoal.measures(), doubts));
+        builder.add(new Starvation(
+                water,
+                pools.fish(),
+                List.of(pools.stomach(), pools.gut(), pools.reserve()),
+                pools.carrion(),
+                doubt.of(
+                        "fish, condition at which the starving die",
+                        "1",
+                        Hunger.LETHAL,
+                        Basis.PUBLISHED,
+                        "trout lived at 0.68 (Weatherley and Gill 1981), cod died at half (Dutil and Lambert 2000)")));
     }
 
     private void coralCommunity(Inhabitants inhabitants) {
@@ -227,18 +234,20 @@ final class Life {
                 grazers));
     }
 
-    /** Live mass of all fish. */
-    static @Unit("kg") double massOfFish(@Nullable Inhabitants inhabitants) {
-        return inhabitants == null
-                ? 0
-                : inhabitants.fish().stream()
-                        .mapToDouble(each -> each.count() * each.mass().in("kg"))
-                        .sum();
+    /** Fish as they are bought, fed and at rest. */
+    void fill(State state, Ration fed) {
+        state.set(pools.fish(), Stock.ORGANIC_CARBON, shoal.mass() * BodyComposition.CARBON)
+                .set(pools.fish(), Stock.ORGANIC_NITROGEN, shoal.mass() * BodyComposition.NITROGEN)
+                .set(pools.fish(), Stock.ORGANIC_PHOSPHORUS, shoal.mass() * BodyComposition.PHOSPHORUS)
+                .set(
+                        pools.reserve(),
+                        Stock.ORGANIC_CARBON,
+                        DAY * fed.carbon() * shoal.diet().carbon().excreted());
     }
 
-    /** Setting: fish of the plan, 1 for all. */
-    Setting fish() {
-        return fish;
+    /** What becomes of the food of its fish. */
+    Fish.Diet diet() {
+        return shoal.diet();
     }
 
     /** Setting: corals of the plan, 1 for all. */
