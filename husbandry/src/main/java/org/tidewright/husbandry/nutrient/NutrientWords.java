@@ -221,7 +221,8 @@ final class NutrientWords {
                 "These curves have no band: they are one run at the usual values of what is not known exactly,"
                         + " so look at which way they go before you look at the figure. Weakest are the nitrogen gas of rock and"
                         + " sand, which a controlled study did not find at all, what a skimmer takes, and how much phosphate rock"
-                        + " and sand hold. What corals and the film on the rock take up is not counted.");
+                        + " and sand hold. What corals grow of it is an estimate too; what the film on the rock takes up comes back and is"
+                        + " not counted.");
     }
 
     List<String> cautions() {

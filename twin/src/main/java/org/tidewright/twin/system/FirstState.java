@@ -1,7 +1,5 @@
 package org.tidewright.twin.system;
 
-import static java.util.Objects.requireNonNull;
-
 import java.util.List;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Rock;
@@ -9,7 +7,6 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.law.biota.Partition;
-import org.tidewright.twin.law.gas.ReefRespiration;
 import org.tidewright.twin.law.nutrient.Nitrifiers;
 import org.tidewright.twin.law.nutrient.PhosphateAdsorption;
 import org.tidewright.twin.law.nutrient.Remineralisation;
@@ -93,8 +90,8 @@ final class FirstState {
         algaeBeds.fill(state);
         waste(state);
         nitrifiers(state, parameters);
-        life.fill(state, fed);
-        reef(state);
+        life.fill(state, parameters, fed);
+        fewAlgae(state);
         return state;
     }
 
@@ -211,19 +208,7 @@ final class FirstState {
         };
     }
 
-    private void reef(State state) {
-        double tissue = plan.inhabitants() == null || plan.inhabitants().coralTissue() == null
-                ? 0
-                : requireNonNull(plan.inhabitants().coralTissue()).in("m^2");
-        state.set(pools.corals(), Stock.ORGANIC_CARBON, tissue * ReefRespiration.CORAL * 2 * DAY);
-        double rock = plan.display().rock() == null
-                ? 0
-                : plan.display().rock().dryMass().in("kg");
-        double bed = plan.display().sand() == null ? 0 : basins.display().surface();
-        state.set(
-                pools.turf(),
-                Stock.ORGANIC_CARBON,
-                (rock * ReefRespiration.ROCK + bed * ReefRespiration.SAND) * 2 * DAY);
+    private void fewAlgae(State state) {
         double algae = FEW_ALGAE * basins.display().volume();
         state.set(pools.freeAlgae(), Stock.ORGANIC_NITROGEN, algae)
                 .set(pools.freeAlgae(), Stock.ORGANIC_CARBON, algae * 106.0 / 16)
