@@ -210,7 +210,7 @@ public record ForecastReport(
             case FREE_AMMONIA -> 0.005;
             case NITRATE -> 2;
             case PHOSPHATE -> 0.03;
-            case LIGHT -> 1e9;
+            case LIGHT, FISH -> 1e9;
         };
     }
 

@@ -15,6 +15,8 @@ record FlowPlace(String id, String words, boolean keeps) {
     static final FlowPlace GROUND = new FlowPlace("ground", "waste on the ground", false);
     static final FlowPlace ROCK = new FlowPlace("rock", "rock and sand", true);
 
+    static final FlowPlace CORALS = new FlowPlace("corals", "corals", true);
+
     private static final String MEDIUM = "medium of the ";
 
     /** The place a body inside the system belongs to. Free algae drift in the water; bacteria live where waste lies. */
@@ -28,6 +30,7 @@ record FlowPlace(String id, String words, boolean keeps) {
             case "stomachs of the fish", "guts of the fish", "reserves of the fish", "fish" -> FISH;
             case "waste on the ground", "ammonia oxidisers", "nitrite oxidisers", "dead animals" -> GROUND;
             case "phosphate on rock and sand" -> ROCK;
+            case "new tissue of the corals" -> CORALS;
             default ->
                 name.startsWith(MEDIUM)
                         ? new FlowPlace(

@@ -14,15 +14,12 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.quantity.Amount;
-import org.tidewright.twin.contract.Body;
-import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.ensemble.Ensemble;
 import org.tidewright.twin.forecast.Change;
 import org.tidewright.twin.forecast.Course;
 import org.tidewright.twin.forecast.Forecast;
 import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
-import org.tidewright.twin.run.Account;
 import org.tidewright.twin.system.Lever;
 
 /** The twin of a plan settled, with its course as it is run: what every question about its nutrients begins from. */
@@ -30,7 +27,7 @@ public final class NutrientForecast {
     /** How far it looks ahead. */
     public static final double DAYS = 84;
 
-    /** Share of what fish gain as it is run that is taken for nothing. */
+    /** Share of its weight that a fish may lose unseen. */
     private static final double UNSEEN = 0.01;
 
     private static final int SAMPLES_A_DAY = 8;
@@ -38,7 +35,8 @@ public final class NutrientForecast {
     private static final double WEEK = 7;
     private static final double LONGEST_AVERAGE = 4 * WEEK;
     private static final Set<Quantity> DRAWN = EnumSet.of(Quantity.NITRATE, Quantity.PHOSPHATE);
-    private static final Set<Quantity> NUTRIENTS = EnumSet.of(Quantity.NITRATE, Quantity.PHOSPHATE, Quantity.AMMONIA);
+    private static final Set<Quantity> TOLD =
+            EnumSet.of(Quantity.NITRATE, Quantity.PHOSPHATE, Quantity.AMMONIA, Quantity.FISH);
 
     private final Plan plan;
     private final Forecast forecast;
@@ -100,7 +98,7 @@ public final class NutrientForecast {
     }
 
     private Course course(List<Change> changes) {
-        return forecast.course(DAYS, samples(), NUTRIENTS, changes, averaged);
+        return forecast.course(DAYS, samples(), TOLD, changes, averaged);
     }
 
     private NutrientReport report(List<NutrientReport.Position> positions, @Nullable Course changed) {
@@ -137,24 +135,10 @@ public final class NutrientForecast {
                 sources.all());
     }
 
-    /**
-     * Whether the fish gain no carbon any more: they burn themselves, or have done so to the end. Carbon, because nitrogen
-     * is kept while fat is burnt.
-     */
+    /** Whether the fish end lighter than they began: they burn themselves, or have starved. */
     private boolean fishLoseWeight(Course course) {
-        boolean areThere =
-                plan.inhabitants() != null && !plan.inhabitants().fish().isEmpty();
-        return areThere && fishCarbon(course) <= UNSEEN * Math.abs(fishCarbon(asRun));
-    }
-
-    private double fishCarbon(Course course) {
-        List<Body> fish = forecast.twin().network().bodies().stream()
-                .filter(body -> !body.isOutside())
-                .filter(body -> FlowPlace.of(body, forecast.twin().waters()).equals(FlowPlace.FISH))
-                .toList();
-        return course.account().of(Stock.ORGANIC_CARBON, fish).stream()
-                .mapToDouble(Account.Line::amount)
-                .sum();
+        double[] mass = course.of(Quantity.FISH);
+        return mass[mass.length - 1] < (1 - UNSEEN) * mass[0];
     }
 
     private FlowPicture picture(Element element, Course course) {

@@ -79,12 +79,14 @@ public final class NewTank {
     private final SystemTwin twin;
     private final double[] parameters;
     private final int fish;
+    private final double massOfOne;
     private final double keptAlkalinity;
 
-    private NewTank(SystemTwin twin, double[] parameters, int fish, double keptAlkalinity) {
+    private NewTank(SystemTwin twin, double[] parameters, int fish, double massOfOne, double keptAlkalinity) {
         this.twin = twin;
         this.parameters = parameters;
         this.fish = fish;
+        this.massOfOne = massOfOne;
         this.keptAlkalinity = keptAlkalinity;
     }
 
@@ -139,6 +141,7 @@ public final class NewTank {
                     + " kg; it needs 1 to 20 of 0.0001 to 50 kg");
         }
         this.fish = fish;
+        this.massOfOne = massOfOne;
         Variant empty = Variant.of(plan).empty().keptAt(temperature);
         Inhabitants shoal = new Inhabitants(
                 List.of(new Inhabitants.Fish("fish", Amount.of(massOfOne, "kg"), fish, null, null)),
@@ -188,7 +191,7 @@ public final class NewTank {
                 changed[parameter.index()] = factor;
             }
         }
-        return new NewTank(twin, changed, fish, keptAlkalinity);
+        return new NewTank(twin, changed, fish, massOfOne, keptAlkalinity);
     }
 
     /** The twin it runs on. */
@@ -262,7 +265,7 @@ public final class NewTank {
     /**
      * Stocked with all its fish.
      *
-     * @param from the tank they come into
+     * @param from the tank they come into, which holds none yet
      * @param apart days from each to the next; 0 for all at once
      */
     public Course stocked(State from, int apart, int days) {
@@ -301,6 +304,7 @@ public final class NewTank {
         private final double[] times;
         private final Map<Quantity, double[]> values = new EnumMap<>(Quantity.class);
         private int day;
+        private int present;
         private double bicarbonate;
 
         Diary(State state, int days) {
@@ -325,10 +329,11 @@ public final class NewTank {
             return Quantity.NITRITE.of(run.now(), twin);
         }
 
-        void stock(int present) {
-            double share = (double) present / fish;
-            run.set(setting("fish"), share);
-            run.set(setting("feed"), share);
+        /** Puts in as many fish as are missing, and feeds for all of them. */
+        void stock(int wanted) {
+            run.set(setting("added fish"), Math.max(0, wanted - present) * massOfOne);
+            run.set(setting("feed"), (double) wanted / fish);
+            present = wanted;
         }
 
         /** Doses so much ammonia nitrogen, mg/L, in the first minute of this day. */

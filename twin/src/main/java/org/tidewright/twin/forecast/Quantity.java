@@ -111,6 +111,12 @@ public enum Quantity {
         double of(View now, SystemTwin twin) {
             return 1e6 * twin.lightOverDisplay(now);
         }
+    },
+    FISH("fish, live mass", "fish_g", "g", 0) {
+        @Override
+        double of(View now, SystemTwin twin) {
+            return 1e3 * twin.fish(now);
+        }
     };
 
     private static final double OXYGEN_MASS = 31.9988;

@@ -9,12 +9,17 @@ import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
+import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.biota.BodyComposition;
 import org.tidewright.twin.law.biota.Digestion;
 import org.tidewright.twin.run.Network;
 
-/** Meals: most is eaten, the rest drifts and rots. */
+/** Meals: most is eaten as long as there are fish with room for it, the rest drifts and rots. */
 final class Feeding {
     private static final double DAY = 86_400;
+
+    /** Carbon of a meal that is none. */
+    private static final double TRACE = 1e-12;
 
     private final Setting factor;
     private final List<Meal> meals;
@@ -43,10 +48,17 @@ final class Feeding {
             builder.add(new Routine(meal.name(), Routine.daily(meal.timeOfDay(), meal.everyDays()), (now, switches) -> {
                 Transfers out = switches.atOnce();
                 Ration served = meal.ration().times(now.value(factor));
-                serve(out, world.store(), pools.stomach(), served.times(1 - now.value(uneaten)));
-                serve(out, world.store(), water, served.times(now.value(uneaten)));
+                double eaten = Math.min(1 - now.value(uneaten), room(now, pools) / Math.max(TRACE, served.carbon()));
+                serve(out, world.store(), pools.stomach(), served.times(eaten));
+                serve(out, world.store(), water, served.times(1 - eaten));
             }));
         }
+    }
+
+    /** Carbon that would fill the stomachs of the fish there are. */
+    private static double room(View now, Pools pools) {
+        double mass = now.stock(pools.fish(), Stock.ORGANIC_NITROGEN) / BodyComposition.NITROGEN;
+        return Math.max(0, mass * Digestion.FULL - now.stock(pools.stomach(), Stock.ORGANIC_CARBON));
     }
 
     private static void serve(Transfers out, Body from, Body to, Ration ration) {

@@ -1,22 +1,17 @@
 package org.tidewright.twin.system;
 
-import static java.util.Objects.requireNonNull;
-
 import java.util.List;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Rock;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Draw;
-import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Stock;
-import org.tidewright.twin.law.biota.BodyComposition;
-import org.tidewright.twin.law.biota.Digestion;
 import org.tidewright.twin.law.biota.Partition;
-import org.tidewright.twin.law.gas.ReefRespiration;
 import org.tidewright.twin.law.nutrient.Nitrifiers;
 import org.tidewright.twin.law.nutrient.PhosphateAdsorption;
 import org.tidewright.twin.law.nutrient.Remineralisation;
+import org.tidewright.twin.mechanism.biota.Fish;
 import org.tidewright.twin.mechanism.nutrient.Nitrification;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.State;
@@ -45,7 +40,6 @@ final class FirstState {
     private final Plan plan;
     private final Water water;
     private final KeptWater.InDraw kept;
-    private final Drawn rock;
     private final Network network;
     private final Surroundings room;
     private final Basins basins;
@@ -55,12 +49,12 @@ final class FirstState {
     private final PowerSupplies supplies;
     private final TopOffs topOffs;
     private final AlgaeBeds algaeBeds;
+    private final Life life;
 
     FirstState(
             Plan plan,
             Water water,
             KeptWater.InDraw kept,
-            Drawn rock,
             Network network,
             Surroundings room,
             Basins basins,
@@ -69,11 +63,11 @@ final class FirstState {
             Bacteria bacteria,
             PowerSupplies supplies,
             TopOffs topOffs,
-            AlgaeBeds algaeBeds) {
+            AlgaeBeds algaeBeds,
+            Life life) {
         this.plan = plan;
         this.water = water;
         this.kept = kept;
-        this.rock = rock;
         this.network = network;
         this.room = room;
         this.basins = basins;
@@ -83,6 +77,7 @@ final class FirstState {
         this.supplies = supplies;
         this.topOffs = topOffs;
         this.algaeBeds = algaeBeds;
+        this.life = life;
     }
 
     State of(@Unit("*") double[] parameters) {
@@ -98,13 +93,14 @@ final class FirstState {
         algaeBeds.fill(state, draw);
         waste(state);
         nitrifiers(state, draw);
-        animals(state, draw);
+        life.fill(state, parameters, fed);
+        fewAlgae(state);
         return state;
     }
 
     /**
-     * The same on the day it is filled: no waste lies in it, the fish bring no reserves, and nitrifiers are as many as were
-     * brought in.
+     * The same on the day it is filled: no waste lies in it, no fish are in it yet, and nitrifiers are as many as were brought
+     * in.
      *
      * @param ammoniaOxidisers as a share of the most the surfaces can carry
      * @param nitriteOxidisers likewise
@@ -121,6 +117,7 @@ final class FirstState {
         for (Stock stock : List.of(Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS)) {
             basins.all().forEach(basin -> state.set(basin.body(), stock, 0));
             state.set(pools.ground(), stock, 0);
+            state.set(pools.fish(), stock, 0);
         }
         state.set(pools.reserve(), Stock.ORGANIC_CARBON, 0);
         double most = bacteria.greatestCapacity().in(Draw.of(parameters));
@@ -167,7 +164,8 @@ final class FirstState {
         double labile = Remineralisation.LABILE_SHARE.usual();
         double volume = basins.all().stream().mapToDouble(Basins.Basin::volume).sum();
         Stock[] stocks = {Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS};
-        Partition[] shares = {Digestion.CARBON_ADULT, Digestion.NITROGEN_ADULT, Digestion.PHOSPHORUS_ADULT};
+        Fish.Diet diet = life.diet();
+        Partition[] shares = {diet.carbon(), diet.nitrogen(), diet.phosphorus()};
         double[] ration = {fed.carbon(), fed.nitrogen(), fed.phosphorus()};
         for (int i = 0; i < stocks.length; i++) {
             double quicker = stocks[i] == Stock.ORGANIC_PHOSPHORUS ? Remineralisation.PHOSPHORUS_FACTOR.usual() : 1;
@@ -185,7 +183,7 @@ final class FirstState {
      * Nitrifiers in the number that a load keeps: growth mu m meets loss b, so that C = L mu / b, as far as there is room.
      */
     private void nitrifiers(State state, Draw draw) {
-        double load = fed.nitrogen() * (Digestion.NITROGEN_ADULT.excreted() + Digestion.NITROGEN_ADULT.faeces());
+        double load = fed.nitrogen() * (1 - life.diet().nitrogen().retained());
         double most = bacteria.greatestCapacity().in(draw);
         cells(state, pools.ammoniaOxidisers(), Nitrification.Step.AMMONIA, load, most);
         cells(state, pools.nitriteOxidisers(), Nitrification.Step.NITRITE, load, most);
@@ -214,21 +212,7 @@ final class FirstState {
         };
     }
 
-    private void animals(State state, Draw draw) {
-        double mass = Life.massOfFish(plan.inhabitants());
-        state.set(pools.fish(), Stock.ORGANIC_CARBON, mass * BodyComposition.CARBON)
-                .set(pools.fish(), Stock.ORGANIC_NITROGEN, mass * BodyComposition.NITROGEN)
-                .set(pools.fish(), Stock.ORGANIC_PHOSPHORUS, mass * BodyComposition.PHOSPHORUS)
-                .set(pools.reserve(), Stock.ORGANIC_CARBON, DAY * fed.carbon() * Digestion.CARBON_ADULT.excreted());
-        double tissue = plan.inhabitants() == null || plan.inhabitants().coralTissue() == null
-                ? 0
-                : requireNonNull(plan.inhabitants().coralTissue()).in("m^2");
-        state.set(pools.corals(), Stock.ORGANIC_CARBON, tissue * ReefRespiration.CORAL * 2 * DAY);
-        double bed = plan.display().sand() == null ? 0 : basins.display().surface();
-        state.set(
-                pools.turf(),
-                Stock.ORGANIC_CARBON,
-                (rock.in(draw) * ReefRespiration.ROCK + bed * ReefRespiration.SAND) * 2 * DAY);
+    private void fewAlgae(State state) {
         double algae = FEW_ALGAE * basins.display().volume();
         state.set(pools.freeAlgae(), Stock.ORGANIC_NITROGEN, algae)
                 .set(pools.freeAlgae(), Stock.ORGANIC_CARBON, algae * 106.0 / 16)

@@ -1,5 +1,8 @@
 package org.tidewright.twin.system;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Inhabitants;
 import org.tidewright.plan.model.Plan;
@@ -8,37 +11,41 @@ import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.law.biota.BodyComposition;
 import org.tidewright.twin.law.biota.Carrion;
 import org.tidewright.twin.law.biota.Digestion;
-import org.tidewright.twin.law.gas.FishRespiration;
+import org.tidewright.twin.law.biota.Hunger;
 import org.tidewright.twin.law.gas.ReefRespiration;
-import org.tidewright.twin.law.nutrient.Limitation;
 import org.tidewright.twin.law.nutrient.MicroalgalBloom;
 import org.tidewright.twin.law.nutrient.Remineralisation;
+import org.tidewright.twin.law.nutrient.Spread;
 import org.tidewright.twin.mechanism.biota.CarrionDecay;
 import org.tidewright.twin.mechanism.biota.Fish;
 import org.tidewright.twin.mechanism.biota.FreeAlgae;
 import org.tidewright.twin.mechanism.biota.LitCommunity;
+import org.tidewright.twin.mechanism.biota.Starvation;
 import org.tidewright.twin.mechanism.light.Lamps;
+import org.tidewright.twin.mechanism.light.LitDay;
 import org.tidewright.twin.run.Network;
+import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.Basins;
 
 /** What lives in the display: its fish, its corals, the turf on rock and sand, algae nobody planted, and the dead. */
 final class Life {
     private static final double DAY = 86_400;
-    private static final double REFERENCE = 25;
 
     /** Clear tank water, 0.1 to 0.6 per metre; from memory. */
     private static final double ATTENUATION = 0.25;
 
-    /** Gross production over breathing of a whole day of healthy corals, 1 to 1.5; from memory. */
-    private static final double CORAL_DAY = 1.1;
+    /** A community whose reserve lasts two hours burns half as much; an estimate. */
+    private static final double SCARCE = DAY / 12;
 
-    /** The turf makes what it burns. */
-    private static final double TURF_DAY = 1.0;
+    private static final Spread LIGHT_SHARE = new Spread(
+            ReefRespiration.LIGHT_SHARE_LOW, ReefRespiration.LIGHT_SHARE_USUAL, ReefRespiration.LIGHT_SHARE_HIGH);
 
-    /** Days a community lives on its reserve before it must burn less. */
-    private static final double RESERVE = 2 * DAY;
+    /** Beyond what is drawn of the light at which production bends over. */
+    private static final double FAR = 4;
 
     private final Network.Builder builder;
     private final Doubt doubt;
@@ -46,8 +53,9 @@ final class Life {
     private final Pools pools;
     private final Body water;
     private final Lamps lamps;
-    private final Setting fish;
+    private final Shoal shoal;
     private final Setting corals;
+    private final Map<Body, LitCommunity.Rates> communities = new LinkedHashMap<>();
 
     Life(Plan plan, Network.Builder builder, World world, Pools pools, Basins basins, Lamps lamps, Levers levers) {
         this.builder = builder;
@@ -56,11 +64,11 @@ final class Life {
         this.pools = pools;
         this.lamps = lamps;
         water = basins.display().body();
-        fish = levers.factor("fish", "the plan's fish; more eat only if fed more");
+        shoal = Shoal.of(plan.inhabitants());
         corals = levers.factor("corals", "the plan's corals");
         if (plan.inhabitants() != null) {
-            shoal(plan.inhabitants());
-            new Stocking(builder, levers, world, pools, fish, massOfFish(plan.inhabitants()));
+            fish();
+            new Stocking(builder, levers, world, pools, shoal.mass());
             coralCommunity(plan.inhabitants());
         }
         turf(plan);
@@ -76,15 +84,10 @@ final class Life {
                         "0.8–5 days at 25 °C")));
     }
 
-    private void shoal(Inhabitants inhabitants) {
-        double mass = massOfFish(inhabitants);
-        if (mass <= 0) {
+    private void fish() {
+        if (shoal.mass() <= 0) {
             return;
         }
-        double resting = inhabitants.fish().stream()
-                .mapToDouble(each ->
-                        each.count() * FishRespiration.resting(each.mass().in("kg"), REFERENCE))
-                .sum();
         Fish.Doubts doubts = new Fish.Doubts(
                 doubt.of(
                         "fish, rate of stomach and gut",
@@ -114,8 +117,18 @@ final class Life {
                         "60 : 40"));
         Fish.Places places = new Fish.Places(
                 water, pools.stomach(), pools.gut(), pools.reserve(), pools.fish(), pools.ground(), world.life());
-        Fish.Diet diet = new Fish.Diet(Digestion.CARBON_ADULT, Digestion.NITROGEN_ADULT, Digestion.PHOSPHORUS_ADULT);
-        builder.add(new Fish(places, diet, new Fish.Shoal(resting, mass, fish), doubts));
+        builder.add(new Fish(places, shoal.diet(), shoal.measures(), doubts));
+        builder.add(new Starvation(
+                water,
+                pools.fish(),
+                List.of(pools.stomach(), pools.gut(), pools.reserve()),
+                pools.carrion(),
+                doubt.of(
+                        "fish, condition at which the starving die",
+                        "1",
+                        Hunger.LETHAL,
+                        Basis.PUBLISHED,
+                        "trout lived at 0.68 (Weatherley and Gill 1981), cod died at half (Dutil and Lambert 2000)")));
     }
 
     private void coralCommunity(Inhabitants inhabitants) {
@@ -131,7 +144,24 @@ final class Life {
                     2.5 * tissue * ReefRespiration.CORAL,
                     Basis.FROM_MEMORY,
                     "0.6 µmol/cm²/h of tissue, 0.3–1.5");
-            community("corals", pools.corals(), breathing, CORAL_DAY, corals);
+            Parameter ratio = builder.parameter(
+                    "corals, production of a day over breathing",
+                    "1",
+                    1.1,
+                    0.85,
+                    1.6,
+                    Basis.FROM_MEMORY,
+                    "1 to 1.5 in shallow water; 0.79–0.89 at 9–18 m (Helgol. Wiss. Meeresunters. 1977)");
+            Parameter grown = builder.parameter(
+                    "corals, share of the surplus that becomes tissue",
+                    "1",
+                    0.15,
+                    0.03,
+                    0.4,
+                    Basis.FROM_MEMORY,
+                    "growth takes a few percent of what is made, mucus several times that");
+            LitCommunity.Growth growth = new LitCommunity.Growth(pools.coralTissue(), grown);
+            community("corals", pools.corals(), breathing, ratio, corals, growth);
         }
     }
 
@@ -144,19 +174,31 @@ final class Life {
                 : plan.display().length().in("m") * plan.display().width().in("m");
         double rate = rock * ReefRespiration.ROCK + bed * ReefRespiration.SAND;
         if (rate > 0) {
-            Parameter breathing = builder.parameter(
+            Parameter breathing = doubt.of(
                     "turf on rock and sand, breathing in the dark",
                     "mol/s",
-                    rate,
-                    0.5 * rate,
-                    2 * rate,
+                    new Spread(0.5, 1, 2).times(LIGHT_SHARE).times(rate),
                     Basis.FROM_MEMORY,
-                    "rock 0.6 mg/kg/h, 0.3–1.5; sand 40 mmol/m² a day, 20–80");
-            community("turf on rock and sand", pools.turf(), breathing, TURF_DAY, builder.setting("turf", 1));
+                    "half (0.2–0.9) of rock's 0.6 mg/kg/h and sand's 40 mmol/m² a day, themselves within a factor of two");
+            Parameter ratio = builder.parameter(
+                    "turf on rock and sand, production of a day over breathing",
+                    "1",
+                    1.0,
+                    0.8,
+                    1.3,
+                    Basis.PUBLISHED,
+                    "reef sands 1.0–1.1, below 1 in winter on fine sand (Johnstone, Koop and Larkum 1990)");
+            community("turf on rock and sand", pools.turf(), breathing, ratio, builder.setting("turf", 1), null);
         }
     }
 
-    private void community(String name, Body reserve, Parameter breathing, double ofDay, Setting extent) {
+    private void community(
+            String name,
+            Body reserve,
+            Parameter breathing,
+            Parameter ratio,
+            Setting extent,
+            LitCommunity.@Nullable Growth growth) {
         Parameter saturation = builder.parameter(
                 name + ", light at which production bends over",
                 "mol/(m^2*s)",
@@ -165,41 +207,19 @@ final class Life {
                 300e-6,
                 Basis.FROM_MEMORY,
                 "corals of moderate depth 100–300 µmol/m²/s");
-        double lit = litShare(saturation.usual());
-        double usual = lit > 0 ? ofDay * breathing.usual() / lit : 0;
-        Parameter production = builder.parameter(
-                name + ", production in plenty of light",
-                "mol/s",
-                usual,
-                0.8 * usual,
-                1.25 * usual,
-                Basis.FROM_MEMORY,
-                "so that a day of the plan's light makes " + ofDay + " times what is burnt");
         Parameter shedding = builder.parameter(
-                name + ", share of reserves shed as mucus",
+                name + ", share of reserves that is surplus",
                 "1/s",
                 0.1 / DAY,
                 0.05 / DAY,
                 0.3 / DAY,
                 Basis.FROM_MEMORY,
                 "corals shed a tenth to a half of what they make");
-        builder.add(new LitCommunity(
-                name,
-                new LitCommunity.Places(water, reserve, world.life()),
-                new LitCommunity.Rates(breathing, production, saturation, shedding, breathing.usual() * RESERVE / 4),
-                lamps,
-                extent));
-    }
-
-    /** Mean over the day of how far the lamps let production go, 0 to 1. */
-    private double litShare(double saturation) {
-        double sum = 0;
-        int parts = 288;
-        for (int i = 0; i < parts; i++) {
-            double light = lamps.fullLightAt(DAY * (i + 0.5) / parts);
-            sum += Limitation.light(light, saturation);
-        }
-        return sum / parts;
+        LitCommunity.Rates rates = new LitCommunity.Rates(breathing, ratio, saturation, shedding, SCARCE);
+        LitDay day = new LitDay(lamps, saturation.low() / FAR, saturation.high() * FAR);
+        LitCommunity.Places places = new LitCommunity.Places(water, reserve, world.life());
+        builder.add(new LitCommunity(name, places, rates, lamps, day, extent, growth));
+        communities.put(reserve, rates);
     }
 
     private void freeAlgae(Basins.Basin display, Setting grazers) {
@@ -227,18 +247,22 @@ final class Life {
                 grazers));
     }
 
-    /** Live mass of all fish. */
-    static @Unit("kg") double massOfFish(@Nullable Inhabitants inhabitants) {
-        return inhabitants == null
-                ? 0
-                : inhabitants.fish().stream()
-                        .mapToDouble(each -> each.count() * each.mass().in("kg"))
-                        .sum();
+    /** Fish as they are bought, fed and at rest, and communities with the reserve at which they rest. */
+    void fill(State state, @Unit("*") double[] parameters, Ration fed) {
+        state.set(pools.fish(), Stock.ORGANIC_CARBON, shoal.mass() * BodyComposition.CARBON)
+                .set(pools.fish(), Stock.ORGANIC_NITROGEN, shoal.mass() * BodyComposition.NITROGEN)
+                .set(pools.fish(), Stock.ORGANIC_PHOSPHORUS, shoal.mass() * BodyComposition.PHOSPHORUS)
+                .set(
+                        pools.reserve(),
+                        Stock.ORGANIC_CARBON,
+                        DAY * fed.carbon() * shoal.diet().carbon().excreted());
+        communities.forEach(
+                (reserve, rates) -> state.set(reserve, Stock.ORGANIC_CARBON, rates.reserveAtRest(parameters)));
     }
 
-    /** Setting: fish of the plan, 1 for all. */
-    Setting fish() {
-        return fish;
+    /** What becomes of the food of its fish. */
+    Fish.Diet diet() {
+        return shoal.diet();
     }
 
     /** Setting: corals of the plan, 1 for all. */

@@ -17,6 +17,7 @@ import org.tidewright.twin.contract.Stock;
  * @param fish their flesh
  * @param carrion dead animals
  * @param corals reserves of the corals
+ * @param coralTissue what the corals have grown since the run began
  * @param turf reserves of what grows on rock and sand by itself
  * @param freeAlgae in the water and on the panes
  * @param skeletons lime that corals and coralline algae laid down
@@ -33,6 +34,7 @@ record Pools(
         Body fish,
         Body carrion,
         Body corals,
+        Body coralTissue,
         Body turf,
         Body freeAlgae,
         Body skeletons,
@@ -53,6 +55,11 @@ record Pools(
                 declaration.pool(
                         "dead animals", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
                 declaration.pool("reserves of the corals", Stock.ORGANIC_CARBON),
+                declaration.pool(
+                        "new tissue of the corals",
+                        Stock.ORGANIC_CARBON,
+                        Stock.ORGANIC_NITROGEN,
+                        Stock.ORGANIC_PHOSPHORUS),
                 declaration.pool("reserves of the turf", Stock.ORGANIC_CARBON),
                 declaration.pool("free algae", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS),
                 declaration.pool("skeletons", Stock.CALCIUM, Stock.MAGNESIUM, Stock.INORGANIC_CARBON, Stock.ALKALINITY),

@@ -1,5 +1,6 @@
 package org.tidewright.twin.system;
 
+import java.util.List;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Routine;
@@ -15,48 +16,35 @@ final class Stocking {
     /** An event follows its lever within a millisecond: late enough for time to move. */
     private static final double AT_ONCE = 1e-3;
 
+    private static final List<Stock> ELEMENTS =
+            List.of(Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS);
+
     private final Pools pools;
-    private final Setting fish;
-    private final double planned;
 
     /**
      * Levers and events.
      *
-     * @param fish setting: those that breathe, 1 for all of the plan
      * @param planned live mass of those of the plan; without any there is nothing to add to
      */
-    Stocking(
-            Network.Builder builder,
-            Levers levers,
-            World world,
-            Pools pools,
-            Setting fish,
-            @Unit("kg") double planned) {
+    Stocking(Network.Builder builder, Levers levers, World world, Pools pools, @Unit("kg") double planned) {
         this.pools = pools;
-        this.fish = fish;
-        this.planned = planned;
         Setting added = levers.amount("added fish", "live mass put in at once", "kg", 0);
         Setting removed = levers.amount("removed fish", "live mass taken out at once", "kg", 0);
         Setting dying = levers.amount("dying fish", "live mass that dies at once and is left to rot", "kg", 0);
         if (planned > 0) {
-            event(
-                    builder,
-                    "fish are added",
-                    added,
-                    (now, out, mass) -> move(now, out, world.store(), pools.fish(), mass));
-            event(
-                    builder,
-                    "fish are taken out",
-                    removed,
-                    (now, out, mass) -> move(now, out, pools.fish(), world.waste(), mass));
-            event(builder, "fish die", dying, (now, out, mass) -> move(now, out, pools.fish(), pools.carrion(), mass));
+            event(builder, "fish are added", added, (now, out, mass) -> {
+                out.move(Stock.ORGANIC_CARBON, world.store(), pools.fish(), mass * BodyComposition.CARBON);
+                out.move(Stock.ORGANIC_NITROGEN, world.store(), pools.fish(), mass * BodyComposition.NITROGEN);
+                out.move(Stock.ORGANIC_PHOSPHORUS, world.store(), pools.fish(), mass * BodyComposition.PHOSPHORUS);
+            });
+            event(builder, "fish are taken out", removed, (now, out, mass) -> leave(now, out, world.waste(), mass));
+            event(builder, "fish die", dying, (now, out, mass) -> leave(now, out, pools.carrion(), mass));
         }
     }
 
-    /** Moves a live mass and says how the number of breathing fish changes, as a share of the plan's. */
     @FunctionalInterface
     private interface Deed {
-        double of(View now, Transfers out, double mass);
+        void of(View now, Transfers out, double mass);
     }
 
     private void event(Network.Builder builder, String name, Setting lever, Deed deed) {
@@ -64,26 +52,21 @@ final class Stocking {
                 name,
                 (time, now) -> now.value(lever) > 0 ? time + AT_ONCE : Double.POSITIVE_INFINITY,
                 (now, switches) -> {
-                    double change = deed.of(now, switches.atOnce(), now.value(lever));
-                    switches.set(fish, Math.max(0, now.value(fish) + change));
+                    deed.of(now, switches.atOnce(), now.value(lever));
                     switches.set(lever, 0);
                 }));
     }
 
-    private double move(View now, Transfers out, Body from, Body to, double mass) {
-        double living = mass;
-        if (from == pools.fish()) {
-            double present = now.stock(pools.fish(), Stock.ORGANIC_CARBON) / BodyComposition.CARBON;
-            living = Math.min(mass, Math.max(0, present));
-            double share = present > 0 ? living / present : 0;
-            for (Stock stock : new Stock[] {Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS}) {
-                out.move(stock, from, to, share * now.stock(from, stock));
+    /** Fish take along what they carry. Their mass is that of their flesh without regard to how fat it is. */
+    private void leave(View now, Transfers out, Body to, double mass) {
+        double present = now.stock(pools.fish(), Stock.ORGANIC_NITROGEN) / BodyComposition.NITROGEN;
+        double share = present > mass ? mass / present : 1;
+        for (Body body : List.of(pools.fish(), pools.stomach(), pools.gut(), pools.reserve())) {
+            for (Stock stock : ELEMENTS) {
+                if (body.holds(stock)) {
+                    out.move(stock, body, to, share * Math.max(0, now.stock(body, stock)));
+                }
             }
-            return -share * now.value(fish);
         }
-        out.move(Stock.ORGANIC_CARBON, from, to, living * BodyComposition.CARBON);
-        out.move(Stock.ORGANIC_NITROGEN, from, to, living * BodyComposition.NITROGEN);
-        out.move(Stock.ORGANIC_PHOSPHORUS, from, to, living * BodyComposition.PHOSPHORUS);
-        return living / planned;
     }
 }

@@ -11,7 +11,9 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Setting;
+import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.biota.BodyComposition;
 import org.tidewright.twin.mechanism.air.RoomAir;
 import org.tidewright.twin.mechanism.heat.Weather;
 import org.tidewright.twin.mechanism.light.Lamps;
@@ -87,7 +89,6 @@ public final class SystemTwin {
                 plan,
                 water,
                 kept,
-                rocks.inDisplay(),
                 network,
                 room,
                 basins,
@@ -96,7 +97,8 @@ public final class SystemTwin {
                 bacteria,
                 supplies,
                 topOffs,
-                algaeBeds);
+                algaeBeds,
+                life);
     }
 
     private void circulation(Network.Builder builder) {
@@ -240,6 +242,11 @@ public final class SystemTwin {
     /** Light on what grows in the display. */
     public @Unit("mol/(m^2*s)") double lightOverDisplay(View now) {
         return overDisplay.light(now);
+    }
+
+    /** Live mass of the fish, by their flesh without regard to how fat it is. */
+    public @Unit("kg") double fish(View now) {
+        return now.stock(pools.fish(), Stock.ORGANIC_NITROGEN) / BodyComposition.NITROGEN;
     }
 
     /** Water of the system while everything runs. */

@@ -81,7 +81,8 @@ class NutrientPageTest {
                         org.assertj.core.groups.Tuple.tuple("water", "skimmer"),
                         org.assertj.core.groups.Tuple.tuple("water", "weekly change"));
         assertThat(flows.sum().changed()).isEmpty();
-        assertThat(flows(page(Map.of("feed_percent", "50"))).sum().changed()).isEqualTo("0.094");
+        // Fed half, fish would give of their own flesh besides.
+        assertThat(flows(page(Map.of("feed_percent", "200"))).sum().changed()).isEqualTo("0.376");
     }
 
     @Test

@@ -9,6 +9,10 @@ public final class OxygenLimitation {
     @Unit("mol/m^3")
     public static final double HALF_SATURATION = 0.047;
 
+    /** Oxygen of well-aired seawater, in which resting breath is measured: 6.4 mg/L. */
+    @Unit("mol/m^3")
+    public static final double AIRED = 0.2;
+
     private OxygenLimitation() {}
 
     /**
@@ -27,5 +31,20 @@ public final class OxygenLimitation {
         Bounds.within(concentration, "mol/m^3", -1, 100, "concentration");
         Bounds.within(halfSaturation, "mol/m^3", 1e-9, 100, "half-saturation");
         return concentration <= 0 ? 0 : concentration / (concentration + halfSaturation);
+    }
+
+    /**
+     * Breath at a concentration over that in well-aired water, where it was measured.
+     *
+     * <pre>C/(C + Km) (O + Km)/O, O = 0.2 mol/m^3</pre>
+     *
+     * @param concentration C; nothing is taken up at or below zero
+     * @return 1 in well-aired water
+     * @source as {@link #share}, with {@link #HALF_SATURATION}
+     * @validity as {@link #share}
+     */
+    @Unit("1")
+    public static double ofAired(@Unit("mol/m^3") double concentration) {
+        return share(concentration, HALF_SATURATION) / share(AIRED, HALF_SATURATION);
     }
 }

@@ -25,6 +25,25 @@ public final class ReefRespiration {
     @Unit("mol/(kg*s)")
     public static final double ROCK = 0.6e-6 / MolarMass.OXYGEN / 3600;
 
+    /**
+     * Share of the breath of rock and sand that lives off the light that falls on them; the rest burns what fish and keeper
+     * bring, and the twin follows that as decay and nitrification. Measurements tell only the sum. At most about all:
+     * sunlit reef sands make over a day 1.0 to 1.1 times what their whole community burns (Johnstone, Koop and Larkum 1990, Mar. Ecol.
+     * Prog. Ser. 66, 273). At least about a tenth: bacteria breathe up to 88 % in bare sand (Hubas et al. 2006, Mar. Ecol.
+     * Prog. Ser. 316, 53). A lamp of 100 to 200 umol/(m^2 s) for nine hours lets algae make half of what a tropical day
+     * does (tanh(I/I_k), I_k 150). Half is an estimate from these three.
+     */
+    @Unit("1")
+    public static final double LIGHT_SHARE_USUAL = 0.5;
+
+    /** The same, low; an estimate. */
+    @Unit("1")
+    public static final double LIGHT_SHARE_LOW = 0.2;
+
+    /** The same, high; an estimate. */
+    @Unit("1")
+    public static final double LIGHT_SHARE_HIGH = 0.9;
+
     private ReefRespiration() {}
 
     /**

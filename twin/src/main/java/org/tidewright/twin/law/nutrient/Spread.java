@@ -41,7 +41,16 @@ public record Spread(
     }
 
     /** The same constant in another unit. */
-    Spread times(double factor) {
+    public Spread times(@Unit("*") double factor) {
         return new Spread(low * factor, usual * factor, high * factor);
+    }
+
+    /** The product with another that is known independently of this one, both taken as log-normal on each side. */
+    public Spread times(Spread other) {
+        double middle = usual * other.usual;
+        return new Spread(
+                middle * Math.exp(-Math.hypot(Math.log(usual / low), Math.log(other.usual / other.low))),
+                middle,
+                middle * Math.exp(Math.hypot(Math.log(high / usual), Math.log(other.high / other.usual))));
     }
 }

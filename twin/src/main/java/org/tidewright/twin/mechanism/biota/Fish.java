@@ -5,32 +5,35 @@ import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Recipe;
-import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.biota.BodyComposition;
 import org.tidewright.twin.law.biota.Digestion;
+import org.tidewright.twin.law.biota.Hunger;
 import org.tidewright.twin.law.biota.Partition;
 import org.tidewright.twin.law.gas.OxygenLimitation;
 import org.tidewright.twin.law.gas.Q10;
 
 /**
  * All fish together: meals pass stomach and gut, and what leaves the gut is kept, excreted and dropped. The carbon that is
- * not kept fills a reserve, which is burnt within about a day, so that breath outlasts the meal; when the reserve gives
- * less than rest asks for, the fish burns its own body and loses nitrogen with it.
+ * not kept fills a reserve, which is burnt within about a day, so that breath outlasts the meal. When the reserve gives
+ * less than rest asks for, the fish burn their own fat and flesh and lose nitrogen and phosphorus with it; when it gives
+ * more, lean fish lay on fat first. How many they are is what flesh there is: its nitrogen over that of the plan's fish.
  */
 public final class Fish implements Mechanism {
     /** A gut empties into the reserve faster than it is burnt: breath evens out over a day; an estimate. */
     private static final double RESERVE_LASTS = 86_400;
 
+    /** Condition under which growth makes flesh and no bone, fading over a tenth; an estimate. */
+    private static final double TOO_THIN_FOR_BONE = 0.9;
+
     private static final double REFERENCE = 25;
+    private static final double PHOSPHORUS_TO_NITROGEN = BodyComposition.PHOSPHORUS / BodyComposition.NITROGEN;
 
     private final Places places;
     private final Diet diet;
-    private final double restingAtReference;
-    private final double mass;
-    private final Setting extent;
+    private final Shoal shoal;
     private final Parameter stage;
     private final Parameter activity;
     private final Parameter ammoniaShare;
@@ -40,6 +43,7 @@ public final class Fish implements Mechanism {
     private final Recipe ammonia;
     private final Recipe phosphate;
     private final Recipe bodyAmmonia;
+    private final Recipe bodyPhosphate;
 
     /**
      * Where food goes.
@@ -57,14 +61,16 @@ public final class Fish implements Mechanism {
     public record Diet(Partition carbon, Partition nitrogen, Partition phosphorus) {}
 
     /**
-     * What is known of them.
+     * What is known of those of the plan, all together.
      *
-     * @param resting breath of all at 25 °C
-     * @param mass of all, live
-     * @param extent setting: 1 for those of the plan
+     * @param mass live
+     * @param resting breath at 25 °C
+     * @param fasting nitrogen lost without food at 25 °C
      */
     public record Shoal(
-            @Unit("mol/s") double resting, @Unit("kg") double mass, Setting extent) {}
+            @Unit("kg") double mass,
+            @Unit("mol/s") double resting,
+            @Unit("mol/s") double fasting) {}
 
     /**
      * What is not known exactly.
@@ -80,9 +86,7 @@ public final class Fish implements Mechanism {
     public Fish(Places places, Diet diet, Shoal shoal, Doubts doubts) {
         this.places = places;
         this.diet = diet;
-        restingAtReference = shoal.resting();
-        mass = shoal.mass();
-        extent = shoal.extent();
+        this.shoal = shoal;
         stage = doubts.stage();
         activity = doubts.activity();
         ammoniaShare = doubts.ammoniaShare();
@@ -92,6 +96,7 @@ public final class Fish implements Mechanism {
         ammonia = excretion(places.gut(), Stock.ORGANIC_NITROGEN, Stock.AMMONIA);
         phosphate = excretion(places.gut(), Stock.ORGANIC_PHOSPHORUS, Stock.PHOSPHATE);
         bodyAmmonia = excretion(places.flesh(), Stock.ORGANIC_NITROGEN, Stock.AMMONIA);
+        bodyPhosphate = excretion(places.flesh(), Stock.ORGANIC_PHOSPHORUS, Stock.PHOSPHATE);
     }
 
     private Recipe burning(Body fuel) {
@@ -122,8 +127,8 @@ public final class Fish implements Mechanism {
         fill(Stock.ORGANIC_NITROGEN, passing, now, out);
         fill(Stock.ORGANIC_PHOSPHORUS, passing, now, out);
         carbon(passing, now, out);
-        nitrogen(passing, now, out);
-        phosphorus(passing, now, out);
+        double kept = nitrogen(passing, now, out);
+        phosphorus(passing, kept, now, out);
         breathe(now, out, temperature);
     }
 
@@ -131,31 +136,57 @@ public final class Fish implements Mechanism {
         out.move(stock, places.stomach(), places.gut(), passing * now.stock(places.stomach(), stock));
     }
 
+    /** Lean fish do not grow: what they would keep they burn or excrete, and lay on fat. */
+    private double growing(View now) {
+        return Math.min(1, fat(now));
+    }
+
+    private double fat(View now) {
+        return Hunger.fat(
+                now.stock(places.flesh(), Stock.ORGANIC_CARBON), now.stock(places.flesh(), Stock.ORGANIC_NITROGEN));
+    }
+
     private void carbon(double passing, View now, Transfers out) {
         double leaving = passing * now.stock(places.gut(), Stock.ORGANIC_CARBON);
         Partition shares = diet.carbon();
-        out.move(Stock.ORGANIC_CARBON, places.gut(), places.flesh(), leaving * shares.retained() / shares.eaten());
-        out.move(Stock.ORGANIC_CARBON, places.gut(), places.reserve(), leaving * shares.excreted() / shares.eaten());
+        double digested = leaving * (shares.retained() + shares.excreted()) / shares.eaten();
+        double kept = growing(now) * leaving * shares.retained() / shares.eaten();
+        out.move(Stock.ORGANIC_CARBON, places.gut(), places.flesh(), kept);
+        out.move(Stock.ORGANIC_CARBON, places.gut(), places.reserve(), digested - kept);
         drop(Stock.ORGANIC_CARBON, leaving * shares.faeces() / shares.eaten(), now, out);
     }
 
-    private void nitrogen(double passing, View now, Transfers out) {
+    /** Tells what is kept. */
+    private double nitrogen(double passing, View now, Transfers out) {
         double leaving = passing * now.stock(places.gut(), Stock.ORGANIC_NITROGEN);
         Partition shares = diet.nitrogen();
-        double excreted = leaving * shares.excreted() / shares.eaten();
+        double digested = leaving * (shares.retained() + shares.excreted()) / shares.eaten();
+        double kept = growing(now) * leaving * shares.retained() / shares.eaten();
+        double excreted = digested - kept;
         double asAmmonia = now.value(ammoniaShare);
-        out.move(Stock.ORGANIC_NITROGEN, places.gut(), places.flesh(), leaving * shares.retained() / shares.eaten());
+        out.move(Stock.ORGANIC_NITROGEN, places.gut(), places.flesh(), kept);
         out.run(ammonia, asAmmonia * excreted);
         out.move(Stock.ORGANIC_NITROGEN, places.gut(), places.water(), (1 - asAmmonia) * excreted);
         drop(Stock.ORGANIC_NITROGEN, leaving * shares.faeces() / shares.eaten(), now, out);
+        return kept;
     }
 
-    private void phosphorus(double passing, View now, Transfers out) {
+    /** No more is kept than growing flesh and bone ask for; what else is digested is excreted. */
+    private void phosphorus(double passing, double nitrogenKept, View now, Transfers out) {
         double leaving = passing * now.stock(places.gut(), Stock.ORGANIC_PHOSPHORUS);
         Partition shares = diet.phosphorus();
-        out.move(Stock.ORGANIC_PHOSPHORUS, places.gut(), places.flesh(), leaving * shares.retained() / shares.eaten());
-        out.run(phosphate, leaving * shares.excreted() / shares.eaten());
+        double digested = leaving * (shares.retained() + shares.excreted()) / shares.eaten();
+        double bone = Hunger.BONE * Math.max(0, Math.min(1, (condition(now) - TOO_THIN_FOR_BONE) * 10));
+        double asked = nitrogenKept * PHOSPHORUS_TO_NITROGEN * (1 - Hunger.BONE + bone);
+        double kept = Math.min(leaving * shares.retained() / shares.eaten(), asked);
+        out.move(Stock.ORGANIC_PHOSPHORUS, places.gut(), places.flesh(), kept);
+        out.run(phosphate, digested - kept);
         drop(Stock.ORGANIC_PHOSPHORUS, leaving * shares.faeces() / shares.eaten(), now, out);
+    }
+
+    private double condition(View now) {
+        return Hunger.condition(
+                now.stock(places.flesh(), Stock.ORGANIC_NITROGEN), now.stock(places.flesh(), Stock.ORGANIC_PHOSPHORUS));
     }
 
     private void drop(Stock stock, double amount, View now, Transfers out) {
@@ -166,22 +197,23 @@ public final class Fish implements Mechanism {
 
     private void breathe(View now, Transfers out, double temperature) {
         double warmth = Q10.factor(Q10.WITHIN_A_FISH_SPECIES, temperature, REFERENCE);
-        double air = OxygenLimitation.share(now.oxygen(places.water()), OxygenLimitation.HALF_SATURATION);
-        double fromReserve =
-                Math.max(0, now.stock(places.reserve(), Stock.ORGANIC_CARBON)) / RESERVE_LASTS * warmth * air;
-        out.run(breathing, fromReserve);
-        double rest = now.value(extent) * now.value(activity) * restingAtReference * warmth * air;
+        double pace = warmth * OxygenLimitation.ofAired(now.oxygen(places.water()));
+        double nitrogen = Math.max(0, now.stock(places.flesh(), Stock.ORGANIC_NITROGEN));
+        double fat = fat(now);
+        double many = nitrogen / (shoal.mass() * BodyComposition.NITROGEN);
+        double resting = now.value(activity) * shoal.resting();
+        double rest = many * resting * pace;
+        double fromReserve = Math.max(0, now.stock(places.reserve(), Stock.ORGANIC_CARBON)) / RESERVE_LASTS * pace;
+        double laidOn = Math.max(0, fromReserve - rest) * Math.max(0, 1 - fat);
+        out.run(breathing, fromReserve - laidOn);
+        out.move(Stock.ORGANIC_CARBON, places.reserve(), places.flesh(), laidOn);
         double lack = rest - fromReserve;
-        double flesh = now.stock(places.flesh(), Stock.ORGANIC_CARBON);
-        if (lack > 0 && flesh > 0) {
+        if (lack > 0) {
+            double ordinary = Math.min(1, shoal.fasting() * Hunger.LEAN_CARBON / resting);
+            double fleshBurnt = lack * Hunger.proteinShare(fat, ordinary) / Hunger.LEAN_CARBON;
             out.run(burningBody, lack);
-            double fasting = Digestion.fasting(mass, Digestion.FASTING.usual(), temperature);
-            out.run(bodyAmmonia, now.value(extent) * fasting * lack / rest);
+            out.run(bodyAmmonia, fleshBurnt);
+            out.run(bodyPhosphate, fleshBurnt * PHOSPHORUS_TO_NITROGEN * (1 - Hunger.BONE));
         }
-    }
-
-    /** Carbon of flesh of a live mass. */
-    public static @Unit("mol") double carbonOf(@Unit("kg") double mass) {
-        return mass * BodyComposition.CARBON;
     }
 }

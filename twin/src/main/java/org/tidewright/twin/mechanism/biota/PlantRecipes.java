@@ -14,10 +14,13 @@ import org.tidewright.twin.law.nutrient.Limitation;
  */
 final class PlantRecipes {
     /** Oxygen set free per nitrate reduced to ammonia. */
-    private static final double OXYGEN_OF_NITRATE = 2;
+    static final double OXYGEN_OF_NITRATE = 2;
 
     /** Ammonia at which half the nitrogen is taken from it: 1 µmol/L, from memory of ammonium inhibition of nitrate uptake. */
-    private static final double AMMONIA_PREFERRED = 1e-3;
+    static final double AMMONIA_PREFERRED = 1e-3;
+
+    /** Inorganic carbon that lets half of growth go, a hundredth of seawater's; an estimate. */
+    private static final double SCARCE_CARBON = 0.02;
 
     private final Body water;
     private final Recipe onAmmonia;
@@ -57,8 +60,15 @@ final class PlantRecipes {
                 .build();
     }
 
-    /** Grows by so much nitrogen. */
-    void grow(View now, Transfers out, @Unit("mol/s") double rate) {
+    /** Share of growth that inorganic carbon lets go: all of it but where next to none is left. */
+    static double carbonLeft(View now, Body water) {
+        double carbon = now.concentration(water, Stock.INORGANIC_CARBON);
+        return carbon * carbon / (carbon * carbon + SCARCE_CARBON * SCARCE_CARBON);
+    }
+
+    /** Grows by so much nitrogen, as long as there is carbon for it. */
+    void grow(View now, Transfers out, @Unit("mol/s") double plenty) {
+        double rate = plenty * carbonLeft(now, water);
         double share = Limitation.monod(now.concentration(water, Stock.AMMONIA), AMMONIA_PREFERRED);
         out.run(onAmmonia, rate * share);
         out.run(onNitrate, rate * (1 - share));

@@ -10,7 +10,10 @@ import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.nutrient.Limitation;
 
-/** Nitrate turned into gas inside rock and sand, at the expense of the matter that lies there. */
+/**
+ * Nitrate turned into gas inside rock and sand, at the expense of the matter that lies there; the nitrogen and phosphorus of
+ * what is burnt are set free.
+ */
 public final class Denitrification implements Mechanism {
     /** Carbon on the ground at which half the rate is left: a thousandth of what a fed tank holds; an estimate. */
     private static final double SCARCE_CARBON = 1e-3;
@@ -20,6 +23,8 @@ public final class Denitrification implements Mechanism {
     private final Drawn full;
     private final Parameter halfSaturation;
     private final Recipe recipe;
+    private final Recipe ammoniaSetFree;
+    private final Recipe phosphateSetFree;
 
     /**
      * Denitrification in one place.
@@ -46,6 +51,15 @@ public final class Denitrification implements Mechanism {
                         Stock.INORGANIC_CARBON,
                         org.tidewright.twin.law.nutrient.Denitrification.CARBON_PER_NITRATE)
                 .build();
+        ammoniaSetFree = setFree(Stock.ORGANIC_NITROGEN, Stock.AMMONIA);
+        phosphateSetFree = setFree(Stock.ORGANIC_PHOSPHORUS, Stock.PHOSPHATE);
+    }
+
+    private Recipe setFree(Stock organic, Stock dissolved) {
+        return Recipe.named(dissolved + " set free by denitrifiers")
+                .takes(ground, organic, 1)
+                .gives(water, dissolved, 1)
+                .build();
     }
 
     @Override
@@ -62,6 +76,12 @@ public final class Denitrification implements Mechanism {
                 now.value(halfSaturation),
                 now.oxygen(water),
                 now.temperature(water));
-        out.run(recipe, rate * Limitation.monod(carbon, SCARCE_CARBON));
+        double reduced = rate * Limitation.monod(carbon, SCARCE_CARBON);
+        out.run(recipe, reduced);
+        if (carbon > 0) {
+            double burnt = reduced * org.tidewright.twin.law.nutrient.Denitrification.CARBON_PER_NITRATE / carbon;
+            out.run(ammoniaSetFree, burnt * Math.max(0, now.stock(ground, Stock.ORGANIC_NITROGEN)));
+            out.run(phosphateSetFree, burnt * Math.max(0, now.stock(ground, Stock.ORGANIC_PHOSPHORUS)));
+        }
     }
 }

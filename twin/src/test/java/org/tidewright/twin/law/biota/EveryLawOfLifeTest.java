@@ -40,6 +40,7 @@ class EveryLawOfLifeTest {
             Denitrification.class,
             Digestion.class,
             FishGrowth.class,
+            Hunger.class,
             Limitation.class,
             MacroalgaeGrowth.class,
             MicroalgalBloom.class,
