@@ -17,6 +17,7 @@ import org.tidewright.twin.law.gas.WeirAeration;
 import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.mechanism.gas.BubbleGases;
 import org.tidewright.twin.mechanism.gas.FallGases;
+import org.tidewright.twin.mechanism.gas.Stirring;
 import org.tidewright.twin.mechanism.heat.AirAbove;
 import org.tidewright.twin.mechanism.heat.Chiller;
 import org.tidewright.twin.mechanism.heat.DeviceHeat;
@@ -133,18 +134,26 @@ final class Devices {
                 supply));
     }
 
-    /** Pumps whose running moves a vessel's surface; the return pump moves all that it feeds. */
-    List<Supply> stirrersOf(String place) {
-        List<Supply> stirrers = new ArrayList<>();
+    /** Pumps whose running moves a vessel's surface, by streams or bubbles; the return pump moves all that it feeds. */
+    Stirring stirring(String place) {
+        List<Stirring.Stirrer> stirrers = new ArrayList<>();
         for (CirculationPump pump : plan.circulationPumps()) {
             if (nameOf(pump.standsIn()).equals(place)) {
-                stirrers.add(supplies.of(pump.name()));
+                stirrers.add(new Stirring.Stirrer(
+                        supplies.of(pump.name()), pump.power().in("W")));
             }
         }
-        if (plan.hasSump()) {
-            stirrers.add(supplies.of(Names.RETURN_PUMP));
+        for (AirPump pump : plan.airPumps()) {
+            if (nameOf(pump.standsIn()).equals(place)) {
+                stirrers.add(new Stirring.Stirrer(
+                        supplies.of(pump.name()), pump.power().in("W")));
+            }
         }
-        return stirrers;
+        if (plan.returnLine() != null) {
+            double power = plan.returnLine().pump().power().in("W");
+            stirrers.add(new Stirring.Stirrer(supplies.of(Names.RETURN_PUMP), power));
+        }
+        return new Stirring(stirrers);
     }
 
     private void chiller(org.tidewright.plan.model.Chiller chiller) {

@@ -1,6 +1,6 @@
 package org.tidewright.twin.mechanism.gas;
 
-import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.seawater.carbonate.CarbonicAcid;
 import org.tidewright.seawater.gas.SchmidtNumber;
 import org.tidewright.seawater.unit.Unit;
@@ -14,7 +14,6 @@ import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.carbonate.CarbonDioxideTransfer;
 import org.tidewright.twin.law.gas.GasTransfer;
 import org.tidewright.twin.mechanism.air.AirOver;
-import org.tidewright.twin.mechanism.power.Supply;
 
 /**
  * Oxygen and carbon dioxide between air and water. The surface is still unless one of its stirrers runs.
@@ -22,9 +21,9 @@ import org.tidewright.twin.mechanism.power.Supply;
  * @param oxygenStore the air as a source of oxygen, which a room never runs short of
  * @param usualSchmidt of oxygen at the temperature the two velocities are given for
  * @param still transfer velocity of oxygen over still water
- * @param stirred the same while a stirrer runs
- * @param cover factor of what lies over the water, 1 for nothing
- * @param stirrers supplies of the pumps that move this body's surface
+ * @param stirred the same while all that stirs it runs; where less does, it falls by {@link Stirring}
+ * @param cover factor of what lies over the water; null for nothing
+ * @param stirring pumps that move this body's surface
  */
 public record SurfaceGases(
         Body water,
@@ -34,13 +33,9 @@ public record SurfaceGases(
         @Unit("1") double usualSchmidt,
         Parameter still,
         Parameter stirred,
-        Parameter cover,
-        List<Supply> stirrers)
+        @Nullable Parameter cover,
+        Stirring stirring)
         implements Mechanism {
-    public SurfaceGases {
-        stirrers = List.copyOf(stirrers);
-    }
-
     @Override
     public String name() {
         return "gas exchange at the surface";
@@ -49,11 +44,12 @@ public record SurfaceGases(
     @Override
     public void act(View now, Transfers out) {
         double temperature = now.temperature(water);
-        boolean moved = isMoved(now);
+        double strength = stirring.strength(now);
+        boolean moved = strength > 0;
         double exponent = moved ? GasTransfer.RIPPLED : GasTransfer.SMOOTH;
         double schmidt = SchmidtNumber.ofOxygen(temperature);
-        double velocity =
-                now.value(moved ? stirred : still) * now.value(cover) * Math.pow(usualSchmidt / schmidt, exponent);
+        double usual = moved ? Math.max(now.value(still), strength * now.value(stirred)) : now.value(still);
+        double velocity = usual * (cover == null ? 1 : now.value(cover)) * Math.pow(usualSchmidt / schmidt, exponent);
         Solution solution = now.solution(water);
         out.move(
                 Stock.OXYGEN,
@@ -78,14 +74,5 @@ public record SurfaceGases(
                 air.body(),
                 water,
                 area * ofCarbonDioxide * (atRest - solution.carbonDioxide()));
-    }
-
-    private boolean isMoved(View now) {
-        for (int i = 0; i < stirrers.size(); i++) {
-            if (stirrers.get(i).isOn(now)) {
-                return true;
-            }
-        }
-        return false;
     }
 }

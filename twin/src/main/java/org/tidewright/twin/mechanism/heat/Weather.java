@@ -13,6 +13,11 @@ public interface Weather {
         return time -> temperature;
     }
 
+    /** One temperature until a moment, and from then on weather that counts its time from there. */
+    static Weather from(@Unit("s") double moment, @Unit("degC") double before, Weather then) {
+        return time -> time < moment ? before : then.temperature(time - moment);
+    }
+
     /**
      * Straight lines between given points; before the first and after the last it stays.
      *
