@@ -63,7 +63,7 @@ public class OutageBenchmark {
     /** The hours once, on one core. */
     @Benchmark
     public double hoursOnce() {
-        Run run = outage.run(outage.twin().network().usualParameters());
+        Run run = outage.failure(outage.twin().network().usualParameters()).run();
         run.until(outage.begins() + hours * SECONDS_PER_HOUR);
         return run.now().temperature(outage.twin().display());
     }

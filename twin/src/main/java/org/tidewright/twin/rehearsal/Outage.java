@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.numerics.sample.Quantiles;
+import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
@@ -49,6 +50,7 @@ public final class Outage {
     private final SystemTwin twin;
     private final State usualState;
     private final Run usual;
+    private final Run.Method method;
 
     /**
      * Bands along the hours. Temperatures in °C, oxygen in mol/m³.
@@ -98,14 +100,16 @@ public final class Outage {
         this.volumes = volumes;
         this.bounds = List.copyOf(bounds);
         double endOfNight = SystemTwin.endOfNight(plan);
-        begins = DAY + endOfNight;
+        begins = (SystemTwin.SETTLING_DAYS + 1) * DAY + endOfNight;
         Weather weather = Weather.from(
                 begins, plan.room().temperature().in("degC"), order.outdoors().weather());
         twin = SystemTwin.of(plan, weather, order.backupUsed(), this::watches);
         double[] parameters = twin.network().usualParameters();
-        usualState = twin.settled(parameters);
-        usual = new Run(twin.network(), parameters, usualState, Accuracy.OF_A_YEAR);
-        usual.until(endOfNight);
+        usualState = twin.start(parameters);
+        usual = twin.settle(parameters, usualState);
+        usual.until(begins - DAY);
+        boolean circulates = order.backupUsed() && twin.supplies().isBacked(Names.RETURN_PUMP);
+        method = circulates ? Run.Method.AS_SUITS : Run.Method.EXPLICIT;
     }
 
     /** The bodies' water when nothing falls back: a tank without a sump. */
@@ -166,34 +170,34 @@ public final class Outage {
                 .toArray();
     }
 
-    /** The course at some values of the parameters, the mains just failed and the water run down. */
-    public Run run(@Unit("*") double[] parameters) {
-        Eve eve = eve(parameters);
+    /**
+     * The moment the mains have failed, the water run down.
+     *
+     * @param run from here on
+     * @param state which the run moves
+     */
+    public record Failure(Run run, State state) {}
+
+    /** How a course begins at some values of the parameters. */
+    public Failure failure(@Unit("*") double[] parameters) {
+        Failure eve = eve(parameters);
         return failed(eve, eve.state(), parameters, true);
     }
 
-    /** The state that {@link #run} begins with. */
-    public State start(@Unit("*") double[] parameters) {
-        return eve(parameters).state();
-    }
-
-    /** The last moment before the mains fail, with the water where it comes to rest right after. */
-    private record Eve(Run run, State state) {}
-
-    private Eve eve(double[] parameters) {
+    private Failure eve(double[] parameters) {
         State state = usualState.copy();
-        Run run = Run.from(usual, parameters, state, Accuracy.OF_A_YEAR);
+        Run run = Run.from(usual, parameters, state, Accuracy.OF_A_YEAR, Run.Method.AS_SUITS);
         run.until(begins);
         asStated(state);
         twin.supplies().fill(state, parameters);
         runDown(state);
-        return new Eve(run, state);
+        return new Failure(run, state);
     }
 
-    private Run failed(Eve eve, State state, double[] parameters, boolean backupServes) {
-        Run run = Run.from(eve.run(), parameters, state, Accuracy.OF_A_YEAR);
+    private Failure failed(Failure eve, State state, double[] parameters, boolean backupServes) {
+        Run run = Run.from(eve.run(), parameters, state, Accuracy.OF_AN_OUTAGE, method);
         twin.failMains(run, backupServes);
-        return run;
+        return new Failure(run, state);
     }
 
     /** Warmth as the plan states it; oxygen too, or as usual where it names nobody who breathes. */
@@ -229,13 +233,13 @@ public final class Outage {
     }
 
     private Course course(double[] parameters) {
-        Eve eve = eve(parameters);
+        Failure eve = eve(parameters);
         double[] withoutBackup = new double[bounds.size()];
         if (twin.supplies().batteryOn() != null) {
-            Run bare = failed(eve, eve.state().copy(), parameters, false);
+            Run bare = failed(eve, eve.state().copy(), parameters, false).run();
             withoutBackup = follow(bare, new double[0], (sample, now) -> {});
         }
-        Run run = failed(eve, eve.state(), parameters, true);
+        Run run = failed(eve, eve.state(), parameters, true).run();
         double[][] samples = new double[4][SAMPLES];
         double[] firstTimes = follow(run, clockTimes(), (sample, now) -> write(samples, sample, now));
         return new Course(

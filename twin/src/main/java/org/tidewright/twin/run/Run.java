@@ -139,8 +139,8 @@ public final class Run {
      * @param parameters values in the order of {@link Network#parameters()}
      * @param state where it starts; changed by the run
      */
-    public static Run from(Run before, @Unit("*") double[] parameters, State state, Accuracy accuracy) {
-        Run run = new Run(before.network, parameters, state, accuracy);
+    public static Run from(Run before, @Unit("*") double[] parameters, State state, Accuracy accuracy, Method method) {
+        Run run = new Run(before.network, parameters, state, accuracy, method);
         System.arraycopy(before.settings, 0, run.settings, 0, run.settings.length);
         System.arraycopy(before.nextTimes, 0, run.nextTimes, 0, run.nextTimes.length);
         run.time = before.time;

@@ -35,7 +35,7 @@ import org.tidewright.twin.tank.Water;
  */
 public final class SystemTwin {
     /** Suspended waste, guts and the room's air settle within days; what takes longer starts where it would end. */
-    private static final double SETTLING_DAYS = 7;
+    public static final double SETTLING_DAYS = 7;
 
     private static final double DAY = 86_400;
 
@@ -102,7 +102,7 @@ public final class SystemTwin {
         Bacteria bacteria = new Bacteria(plan, builder, world, pools, basins);
         Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
         new Limes(plan, builder, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
-        unnamedBreathe = plan.inhabitants() == null ? UnnamedAnimals.add(plan, builder, world, basins, water) : null;
+        unnamedBreathe = plan.inhabitants() == null ? UnnamedAnimals.add(builder, world, basins, water) : null;
         watches.over(basins.display().body()).forEach(builder::watch);
         network = builder.build();
         supplies.works().forEach((device, works) -> levers.add(device, "whether it runs", works));
@@ -246,11 +246,20 @@ public final class SystemTwin {
      */
     public State settled(@Unit("*") double[] parameters) {
         State state = start(parameters);
+        settle(parameters, state);
+        return state;
+    }
+
+    /**
+     * Lets a {@linkplain #start state} come to rest so; the run goes on from midnight after {@link #SETTLING_DAYS} days.
+     *
+     * @param state which the run moves
+     */
+    public Run settle(@Unit("*") double[] parameters, State state) {
         Run run = new Run(network, parameters, state, Accuracy.OF_A_YEAR);
         run.until(SETTLING_DAYS * DAY);
-        double carbonDioxide = run.now().solution(display()).partialPressure();
-        firstState.state(state, carbonDioxide);
-        return state;
+        firstState.state(state, run.now().solution(display()).partialPressure());
+        return run;
     }
 
     /**
@@ -261,7 +270,7 @@ public final class SystemTwin {
      * @param backupServes whether battery and generator, where there are any, take over
      */
     public void failMains(Run run, boolean backupServes) {
-        for (String lever : List.of("power", "room heating", "feed", "top-off", "water changes")) {
+        for (String lever : List.of("power", "room heating", "feed", "top-off", "reservoir refill", "water changes")) {
             run.set(levers.get(lever).setting(), 0);
         }
         if (unnamedBreathe != null) {

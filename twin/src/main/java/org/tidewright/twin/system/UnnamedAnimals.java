@@ -1,12 +1,9 @@
 package org.tidewright.twin.system;
 
-import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.gas.MolarMass;
-import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
-import org.tidewright.twin.law.gas.ReefRespiration;
 import org.tidewright.twin.mechanism.gas.UnnamedBreath;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.tank.Basins;
@@ -14,7 +11,8 @@ import org.tidewright.twin.tank.Water;
 
 /**
  * A plan that names no animals has some all the same. What they eat and what their corals make by day nobody can tell, so
- * a forecast leaves them out; in the hours of an outage a rule of thumb says how much they breathe.
+ * a forecast leaves them out; in the hours of an outage a rule of thumb says how much they breathe. Rock and sand, which
+ * the plan does name, breathe besides.
  */
 final class UnnamedAnimals {
     /** Of a tank with everything in it, 0.5 mg/L per hour; 0.2 lightly to 1 or 2 densely stocked; from memory. */
@@ -23,7 +21,7 @@ final class UnnamedAnimals {
     private UnnamedAnimals() {}
 
     /** Adds their breath and gives the setting that counts it. */
-    static Setting add(Plan plan, Network.Builder builder, World world, Basins basins, Water water) {
+    static Setting add(Network.Builder builder, World world, Basins basins, Water water) {
         Parameter factor = builder.parameter(
                 "breathing of the display, factor",
                 "1",
@@ -36,22 +34,11 @@ final class UnnamedAnimals {
         builder.add(new UnnamedBreath(
                 basins.display().body(),
                 world.life(),
-                rate(plan, basins.display(), water),
+                OF_A_TANK * basins.display().volume(),
                 factor,
                 water.temperature(),
                 water.saturation(),
                 counted));
         return counted;
-    }
-
-    /** What the rule leaves once rock and sand have theirs. */
-    private static @Unit("mol/s") double rate(Plan plan, Basins.Basin display, Water water) {
-        double rock = plan.display().rock() == null
-                ? 0
-                : plan.display().rock().dryMass().in("kg");
-        double bed = plan.display().sand() == null ? 0 : display.surface();
-        double ground =
-                ReefRespiration.ofRock(rock, water.temperature()) + ReefRespiration.ofSand(bed, water.temperature());
-        return Math.max(0, OF_A_TANK * display.volume() - ground);
     }
 }

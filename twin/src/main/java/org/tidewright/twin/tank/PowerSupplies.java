@@ -100,6 +100,12 @@ public final class PowerSupplies {
         return new Supply(sources, works.computeIfAbsent(device, name -> builder.setting(name + " works", 1)));
     }
 
+    /** Whether battery or generator feeds a device. */
+    public boolean isBacked(String device) {
+        return (battery != null && battery.feeds().contains(device))
+                || (generator != null && generator.feeds().contains(device));
+    }
+
     /** Setting: 1 while there are mains. */
     public Setting mains() {
         return mains.on();
