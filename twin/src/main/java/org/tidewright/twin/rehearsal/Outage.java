@@ -17,7 +17,7 @@ import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.contract.Watch;
 import org.tidewright.twin.ensemble.Ensemble;
-import org.tidewright.twin.mechanism.heat.Weather;
+import org.tidewright.twin.mechanism.air.Weather;
 import org.tidewright.twin.mechanism.power.Battery;
 import org.tidewright.twin.run.Accuracy;
 import org.tidewright.twin.run.BeyondTheModel;

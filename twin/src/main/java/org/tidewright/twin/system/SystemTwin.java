@@ -15,7 +15,7 @@ import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.contract.Watch;
 import org.tidewright.twin.mechanism.air.RoomAir;
-import org.tidewright.twin.mechanism.heat.Weather;
+import org.tidewright.twin.mechanism.air.Weather;
 import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.Circulation;

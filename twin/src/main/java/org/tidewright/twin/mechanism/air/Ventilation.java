@@ -8,7 +8,6 @@ import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
-import org.tidewright.twin.mechanism.heat.Weather;
 
 /**
  * Outdoor air that takes the place of room air: dn/dt = q (n out - n), the well-mixed room. What it carries of heat is in

@@ -12,7 +12,6 @@ import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.law.carbonate.RoomVentilation;
-import org.tidewright.twin.mechanism.heat.Weather;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;

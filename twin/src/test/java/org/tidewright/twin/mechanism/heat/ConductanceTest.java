@@ -11,6 +11,7 @@ import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.law.heat.WallFit;
+import org.tidewright.twin.mechanism.air.Weather;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;

@@ -1,4 +1,4 @@
-package org.tidewright.twin.mechanism.heat;
+package org.tidewright.twin.mechanism.air;
 
 import org.tidewright.seawater.unit.Unit;
 
