@@ -44,7 +44,7 @@ class MeasureTest {
     @EnumSource
     void everySuffixIsOneThatCanEndAName(Measure measure) {
         for (UnitSystem system : UnitSystem.values()) {
-            assertThat(measure.unit(system).suffix()).matches("[a-z_]*");
+            assertThat(measure.unit(system).suffix()).matches("[a-z_0-9]*");
         }
     }
 }
