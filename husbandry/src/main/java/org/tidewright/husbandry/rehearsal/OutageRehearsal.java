@@ -106,11 +106,15 @@ public final class OutageRehearsal {
         for (Limit limit : limits.ofTemperature()) {
             found.add(crossing(DISPLAY_TEMPERATURE, limit, of));
         }
-        for (Limit limit : limits.ofOxygen()) {
-            found.add(crossing(DISPLAY_OXYGEN, limit, of));
-        }
+        found.addAll(oxygenCrossings(of));
         found.sort(Comparator.comparingDouble(crossing -> crossing.after().value()));
         return List.copyOf(found);
+    }
+
+    private List<Crossing> oxygenCrossings(Map<String, FirstTime> of) {
+        return limits.ofOxygen().stream()
+                .map(limit -> crossing(DISPLAY_OXYGEN, limit, of))
+                .toList();
     }
 
     private static Crossing crossing(String trace, Limit limit, Map<String, FirstTime> of) {
@@ -174,7 +178,8 @@ public final class OutageRehearsal {
             remarks.addAll(WaterWords.remarks(plan, order, study, sources));
         }
         if (result.batteryEmpty() != null && result.withoutBackup() != null) {
-            remarks.addAll(OutageWords.battery(result.batteryEmpty(), crossings, crossings(result.withoutBackup())));
+            remarks.addAll(
+                    OutageWords.battery(result.batteryEmpty(), crossings, oxygenCrossings(result.withoutBackup())));
         }
         if (order.backupUsed() && plan.backup() != null && plan.backup().generator() != null) {
             remarks.add(OutageWords.generator(

@@ -30,7 +30,7 @@ import org.tidewright.twin.tank.Water;
 
 /**
  * The hours of a power cut on the complete twin, with the doubt of everything that is not known exactly. A week of its own
- * habits leads to the state it begins with; each draw lives the last day of it with numbers of its own. The mains fail at
+ * habits leads to the state it begins with; each draw lives the last night of it with numbers of its own. The mains fail at
  * the end of the night, when least oxygen is left, and the water that runs down in the first minutes is then already below.
  */
 public final class Outage {
@@ -41,6 +41,9 @@ public final class Outage {
     private static final int SAMPLES = 145;
     private static final double HOUR = 3600;
     private static final double DAY = 24 * HOUR;
+
+    /** A long night: in it gases in the water and the air of the room forget what they were before. */
+    private static final double NIGHT = 16 * HOUR;
 
     private final Plan plan;
     private final OutageOrder order;
@@ -58,7 +61,7 @@ public final class Outage {
      * @param time of the samples, since the mains failed
      * @param sumpTemperature null where there is no sump
      * @param firstTimes for each bound by name, when it is first met
-     * @param withoutBackup the same were there neither battery nor generator; null where there is no battery
+     * @param withoutBackup the same for oxygen were there neither battery nor generator; null where there is no battery
      * @param batteryEmpty when the battery is empty; null without one
      * @param parameters what was drawn and told on temperature or oxygen, the most telling first
      */
@@ -107,7 +110,7 @@ public final class Outage {
         double[] parameters = twin.network().usualParameters();
         usualState = twin.start(parameters);
         usual = twin.settle(parameters, usualState);
-        usual.until(begins - DAY);
+        usual.until(begins - NIGHT);
         boolean circulates = order.backupUsed() && twin.supplies().isBacked(Names.RETURN_PUMP);
         method = circulates ? Run.Method.AS_SUITS : Run.Method.EXPLICIT;
     }
@@ -143,9 +146,11 @@ public final class Outage {
                         : band(courses.stream().map(Course::sumpTemperature).toList()),
                 band(courses.stream().map(Course::roomTemperature).toList()),
                 band(courses.stream().map(Course::displayOxygen).toList()),
-                firstTimes(courses.stream().map(Course::firstTimes).toList()),
+                firstTimes(courses.stream().map(Course::firstTimes).toList(), bounds),
                 hasBattery
-                        ? firstTimes(courses.stream().map(Course::withoutBackup).toList())
+                        ? firstTimes(
+                                courses.stream().map(Course::withoutBackup).toList(),
+                                bounds.stream().filter(Outage::isOfOxygen).toList())
                         : null,
                 hasBattery
                         ? FirstTime.of(courses.stream()
@@ -237,7 +242,7 @@ public final class Outage {
         double[] withoutBackup = new double[bounds.size()];
         if (twin.supplies().batteryOn() != null) {
             Run bare = failed(eve, eve.state().copy(), parameters, false).run();
-            withoutBackup = follow(bare, new double[0], (sample, now) -> {});
+            withoutBackup = untilShortOfOxygen(bare);
         }
         Run run = failed(eve, eve.state(), parameters, true).run();
         double[][] samples = new double[4][SAMPLES];
@@ -258,23 +263,60 @@ public final class Outage {
      * freezes, the rest of the samples stay as they are.
      */
     private double[] follow(Run run, double[] times, Run.Sampler sampler) {
-        double[] first = new double[bounds.size()];
-        for (int i = 0; i < first.length; i++) {
-            first[i] = distance(bounds.get(i), run.now()) <= 0 ? 0 : Double.POSITIVE_INFINITY;
-        }
+        boolean[] beyondAtOnce = beyond(run.now());
         int[] taken = {0};
         try {
             run.until(begins + order.hours() * HOUR, times, (sample, now) -> {
                 sampler.take(sample, now);
                 taken[0] = sample + 1;
             });
-        } catch (BeyondTheModel beyond) {
+        } catch (BeyondTheModel end) {
             for (int sample = taken[0]; sample < times.length; sample++) {
                 sampler.take(sample, run.now());
             }
         }
+        return firstTimes(run, beyondAtOnce);
+    }
+
+    /** The same until every bound of oxygen is met; the others are then told no further. */
+    private double[] untilShortOfOxygen(Run run) {
+        boolean[] beyondAtOnce = beyond(run.now());
+        double end = begins + order.hours() * HOUR;
+        try {
+            while (run.time() < end && !isShortOfOxygen(firstTimes(run, beyondAtOnce))) {
+                run.until(Math.min(end, run.time() + HOUR));
+            }
+        } catch (BeyondTheModel early) {
+            return firstTimes(run, beyondAtOnce);
+        }
+        return firstTimes(run, beyondAtOnce);
+    }
+
+    private boolean isShortOfOxygen(double[] first) {
         for (int i = 0; i < first.length; i++) {
-            first[i] = Math.min(first[i], run.firstTime(bounds.get(i).name()) - begins);
+            if (isOfOxygen(bounds.get(i)) && Double.isInfinite(first[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isOfOxygen(Bound bound) {
+        return bound.quantity() == Bound.Quantity.OXYGEN;
+    }
+
+    private boolean[] beyond(View now) {
+        boolean[] beyond = new boolean[bounds.size()];
+        for (int i = 0; i < beyond.length; i++) {
+            beyond[i] = distance(bounds.get(i), twin.display(), now) <= 0;
+        }
+        return beyond;
+    }
+
+    private double[] firstTimes(Run run, boolean[] beyondAtOnce) {
+        double[] first = new double[bounds.size()];
+        for (int i = 0; i < first.length; i++) {
+            first[i] = beyondAtOnce[i] ? 0 : run.firstTime(bounds.get(i).name()) - begins;
         }
         return first;
     }
@@ -292,22 +334,18 @@ public final class Outage {
                 .toList();
     }
 
-    private double distance(Bound bound, View now) {
-        return distance(bound, twin.display(), now);
-    }
-
     /** Positive on the side that is allowed. */
     private static double distance(Bound bound, Body display, View now) {
         double value = bound.quantity() == Bound.Quantity.TEMPERATURE ? now.temperature(display) : now.oxygen(display);
         return bound.below() ? value - bound.value() : bound.value() - value;
     }
 
-    private Map<String, FirstTime> firstTimes(List<double[]> courses) {
+    private Map<String, FirstTime> firstTimes(List<double[]> courses, List<Bound> told) {
         Map<String, FirstTime> firstTimes = new LinkedHashMap<>();
-        for (int i = 0; i < bounds.size(); i++) {
-            int bound = i;
+        for (Bound each : told) {
+            int bound = bounds.indexOf(each);
             firstTimes.put(
-                    bounds.get(i).name(),
+                    each.name(),
                     FirstTime.of(courses.stream()
                             .mapToDouble(course -> course[bound])
                             .toArray()));
