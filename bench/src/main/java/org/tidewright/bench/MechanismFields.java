@@ -9,7 +9,7 @@ import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.View;
-import org.tidewright.twin.mechanism.heat.Weather;
+import org.tidewright.twin.mechanism.air.Weather;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.SteadyDose;
 

@@ -63,9 +63,9 @@ public class OutageBenchmark {
     /** The hours once, on one core. */
     @Benchmark
     public double hoursOnce() {
-        Run run = outage.usualRun();
-        run.until(hours * SECONDS_PER_HOUR);
-        return run.now().temperature(outage.climate().display());
+        Run run = outage.failure(outage.twin().network().usualParameters()).run();
+        run.until(outage.begins() + hours * SECONDS_PER_HOUR);
+        return run.now().temperature(outage.twin().display());
     }
 
     /** The hours 200 times over, with their bands, on all cores. */

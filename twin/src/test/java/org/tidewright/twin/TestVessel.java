@@ -62,6 +62,11 @@ public final class TestVessel {
         return new Supply(List.of(new Supply.Source(world, builder.setting("mains", 1), null)), null);
     }
 
+    /** No power from anywhere. */
+    public static Supply noPower() {
+        return new Supply(List.of(), null);
+    }
+
     /** Filled with aired seawater of S 35. */
     public State filled(Network network, @Unit("degC") double temperature, @Unit("mol/m^3") double oxygen) {
         return new State(network).fill(water, volume, temperature, 35, oxygen).dissolve(water, Stock.CALCIUM, 10.5);

@@ -52,7 +52,7 @@ final class OutagePrint {
                     100 * crossing.share()));
         }
         prose.blank();
-        prose.line("What was not known exactly (usual value, 5th and 95th of 100 draws)");
+        prose.line("What was not known exactly and mattered most (usual value, 5th and 95th of 100 draws)");
         for (Assumption assumption : report.assumptions()) {
             prose.paragraph(
                     "  ",

@@ -16,6 +16,12 @@ public record Assumption(String name, Figure figure, Basis basis, String detail)
             case "W/K" -> Measure.CONDUCTANCE;
             case "m/s" -> Measure.TRANSFER_VELOCITY;
             case "1/m" -> Measure.SHARE_PER_LENGTH;
+            case "1/s" -> Measure.PACE;
+            case "mol/s" -> Measure.METABOLISM;
+            case "mol/m^3" -> Measure.MOLARITY;
+            case "mol/kg" -> Measure.HOLDING;
+            case "m^3/(kg*s)" -> Measure.CLEARANCE;
+            case "mol/(m^2*s)" -> Measure.LIGHT;
             case "1" -> Measure.FACTOR;
             default ->
                 throw new IllegalArgumentException("no measure tells " + parameter.name() + " in " + parameter.unit());

@@ -49,6 +49,18 @@ public enum Measure {
     /** A share per metre of depth. */
     SHARE_PER_LENGTH(
             new Unit("% per metre", "percent_per_m", 100, 0, 0), new Unit("% per foot", "percent_per_ft", 30.48, 0, 1)),
+    /** 1/s, how fast something goes on, told per day everywhere. */
+    PACE(new Unit("/d", "per_d", 86_400, 0, 2), new Unit("/d", "per_d", 86_400, 0, 2)),
+    /** mol/s that is breathed, made or used, told in mmol/h everywhere. */
+    METABOLISM(new Unit("mmol/h", "mmol_per_h", 3.6e6, 0, 1), new Unit("mmol/h", "mmol_per_h", 3.6e6, 0, 1)),
+    /** mol/m³ of what is dissolved, told in µmol/L everywhere. */
+    MOLARITY(new Unit("µmol/L", "umol_per_l", 1000, 0, 1), new Unit("µmol/L", "umol_per_l", 1000, 0, 1)),
+    /** mol/kg that a medium holds, told in mmol/kg everywhere. */
+    HOLDING(new Unit("mmol/kg", "mmol_per_kg", 1000, 0, 1), new Unit("mmol/kg", "mmol_per_kg", 1000, 0, 1)),
+    /** m³/(kg s) of water for each mass of a medium, told in L/h and kilogram everywhere. */
+    CLEARANCE(new Unit("L/(h·kg)", "l_per_h_kg", 3.6e6, 0, 1), new Unit("L/(h·kg)", "l_per_h_kg", 3.6e6, 0, 1)),
+    /** mol/(m² s) of photons, told in µmol/m²/s everywhere. */
+    LIGHT(new Unit("µmol/m²/s", "umol_per_m2_s", 1e6, 0, 0), new Unit("µmol/m²/s", "umol_per_m2_s", 1e6, 0, 0)),
     /** A factor on a computed value. */
     FACTOR(new Unit("", "", 1, 0, 2), new Unit("", "", 1, 0, 2)),
     /** A plain number. */

@@ -3,6 +3,7 @@ package org.tidewright.husbandry.rehearsal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Assumption;
@@ -36,6 +37,7 @@ public final class OutageRehearsal {
     private final Sources sources = new Sources();
     private final DisplayLimits limits;
     private final @Nullable DrainDownStudy study;
+    private final Outage outage;
     private final Outage.Result result;
     private final List<Crossing> crossings;
 
@@ -55,14 +57,11 @@ public final class OutageRehearsal {
         this.order = order;
         this.limits = DisplayLimits.of(plan, sources);
         this.study = plan.hasSump() ? DrainDownStudy.of(plan, order.airHolesClear(), false) : null;
-        this.result = outage(order).rehearse(Outage.DRAWS);
-        this.crossings = crossings(result);
-    }
-
-    private Outage outage(OutageOrder wanted) {
         Basins.Volumes volumes =
                 study == null ? Outage.volumesOf(plan) : Outage.volumesAfter(study.cut(), study.result());
-        return new Outage(plan, wanted, volumes, bounds());
+        this.outage = new Outage(plan, order, volumes, bounds());
+        this.result = outage.rehearse(Outage.DRAWS);
+        this.crossings = crossings(result.firstTimes());
     }
 
     private OutageReport report() {
@@ -102,20 +101,24 @@ public final class OutageRehearsal {
         return trace + (limit.forbiddenBelow() ? " below " : " above ") + limit.words();
     }
 
-    private List<Crossing> crossings(Outage.Result of) {
+    private List<Crossing> crossings(Map<String, FirstTime> of) {
         List<Crossing> found = new ArrayList<>();
         for (Limit limit : limits.ofTemperature()) {
             found.add(crossing(DISPLAY_TEMPERATURE, limit, of));
         }
-        for (Limit limit : limits.ofOxygen()) {
-            found.add(crossing(DISPLAY_OXYGEN, limit, of));
-        }
+        found.addAll(oxygenCrossings(of));
         found.sort(Comparator.comparingDouble(crossing -> crossing.after().value()));
         return List.copyOf(found);
     }
 
-    private static Crossing crossing(String trace, Limit limit, Outage.Result of) {
-        FirstTime time = of.firstTimes().get(name(trace, limit));
+    private List<Crossing> oxygenCrossings(Map<String, FirstTime> of) {
+        return limits.ofOxygen().stream()
+                .map(limit -> crossing(DISPLAY_OXYGEN, limit, of))
+                .toList();
+    }
+
+    private static Crossing crossing(String trace, Limit limit, Map<String, FirstTime> of) {
+        FirstTime time = of.get(name(trace, limit));
         if (time == null) {
             throw new IllegalStateException("nothing watched " + name(trace, limit));
         }
@@ -174,20 +177,19 @@ public final class OutageRehearsal {
         if (study != null) {
             remarks.addAll(WaterWords.remarks(plan, order, study, sources));
         }
-        if (result.batteryEmpty() != null) {
-            List<Crossing> without =
-                    crossings(outage(new OutageOrder(order.hours(), order.outdoors(), order.airHolesClear(), false))
-                            .rehearse(Outage.DRAWS));
-            remarks.addAll(OutageWords.battery(result.batteryEmpty(), crossings, without));
+        if (result.batteryEmpty() != null && result.withoutBackup() != null) {
+            remarks.addAll(
+                    OutageWords.battery(result.batteryEmpty(), crossings, oxygenCrossings(result.withoutBackup())));
         }
         if (order.backupUsed() && plan.backup() != null && plan.backup().generator() != null) {
             remarks.add(OutageWords.generator(
-                    plan.backup().generator(), outage(order).climate().supplies()));
+                    plan.backup().generator(), outage.twin().supplies()));
         }
         String dark = sources.key(
-                "The power fails at night",
+                "The power fails at the end of the night",
                 Basis.COMPUTED,
-                "no light, so nothing makes oxygen; rooms neither heated nor cooled; the moisture of the room stays");
+                "no light, so nothing makes oxygen; the room neither heated nor cooled, its air changed as the plan says;"
+                        + " nobody feeds, doses or tops up");
         remarks.add(Sentence.of(
                 "The rehearsal takes the worst hour: lights off, everything breathing, the room left to the weather",
                 new Sentence.Part.Reference(dark),

@@ -108,7 +108,11 @@ final class OutageWords {
         return Figure.between(Measure.DURATION, time.middle(), time.low(), time.high());
     }
 
-    /** When the battery is empty and what it bought. */
+    /**
+     * When the battery is empty and what it bought.
+     *
+     * @param without limits of oxygen were there no battery
+     */
     static List<Sentence> battery(FirstTime empty, List<Crossing> with, List<Crossing> without) {
         List<Sentence> remarks = new ArrayList<>();
         Figure lasts = after(empty);
@@ -117,8 +121,7 @@ final class OutageWords {
                         ? Sentence.of("The battery outlasts the outage.")
                         : Sentence.of("The battery is empty after about ", lasts, "."));
         for (Crossing plain : without) {
-            if (!plain.trace().equals(OutageRehearsal.DISPLAY_OXYGEN)
-                    || !plain.limit().words().equals(ACT)
+            if (!plain.limit().words().equals(ACT)
                     || Double.isInfinite(plain.after().value())) {
                 continue;
             }

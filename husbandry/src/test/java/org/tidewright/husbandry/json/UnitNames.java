@@ -25,7 +25,13 @@ final class UnitNames {
             "percent",
             "w_per_k",
             "cm_per_h",
-            "percent_per_m");
+            "percent_per_m",
+            "per_d",
+            "mmol_per_h",
+            "umol_per_l",
+            "mmol_per_kg",
+            "l_per_h_kg",
+            "umol_per_m2_s");
 
     /** Numbers that are shares or factors, and have none. */
     private static final Set<String> WITHOUT = Set.of("share_of_draws", "value", "value_low", "value_high");

@@ -2,6 +2,7 @@ package org.tidewright.plan.model;
 
 import static org.tidewright.plan.model.Constituent.*;
 
+import java.util.EnumMap;
 import java.util.Map;
 import org.tidewright.seawater.unit.Unit;
 
@@ -51,8 +52,9 @@ public enum Salt {
 
     private final Map<Constituent, Integer> formula;
 
+    /** Kept in one order, so that sums over it are the same to the last bit in every run of the program. */
     Salt(Map<Constituent, Integer> formula) {
-        this.formula = formula;
+        this.formula = new EnumMap<>(formula);
     }
 
     Map<Constituent, Integer> formula() {

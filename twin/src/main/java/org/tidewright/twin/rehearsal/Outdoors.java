@@ -1,7 +1,7 @@
 package org.tidewright.twin.rehearsal;
 
 import org.tidewright.seawater.unit.Unit;
-import org.tidewright.twin.mechanism.heat.Weather;
+import org.tidewright.twin.mechanism.air.Weather;
 
 /**
  * The temperature outdoors during a rehearsal: points joined by straight lines, one point for a constant.

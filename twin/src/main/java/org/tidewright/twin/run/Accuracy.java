@@ -30,11 +30,11 @@ public record Accuracy(
      */
     public static final Accuracy OF_WATER_LEVELS = new Accuracy(1e-9, 1e-9, 1e-2, 1e-2, 5);
 
-    /** For temperature and oxygen over hours: 1 mK, 0.03 mg/L. */
-    public static final Accuracy OF_SLOW_CHANGE = new Accuracy(1e-6, 1e-6, 1e-3, 1e-3, 3600);
+    /** For a year of everything: 10 mK, 0.01 mg/L of oxygen, a thousandth of each stock a day's wrong at most. */
+    public static final Accuracy OF_A_YEAR = new Accuracy(1e-4, 1e-5, 1e-2, 3e-4, 7200);
 
-    /** For a year of everything: 10 mK, 0.03 mg/L of oxygen, a thousandth of each stock a day's wrong at most. */
-    public static final Accuracy OF_A_YEAR = new Accuracy(1e-4, 1e-5, 1e-2, 1e-3, 7200);
+    /** For the hours of an outage: 1 mK, 0.3 µg/L of oxygen, which near none comes and goes within minutes. */
+    public static final Accuracy OF_AN_OUTAGE = new Accuracy(1e-5, 1e-6, 1e-3, 1e-5, 3600, 0.1);
 
     /** Salt per water does not matter to any mechanism within a percent; 1 g is far finer. */
     private static final double SALT = 1e-3;

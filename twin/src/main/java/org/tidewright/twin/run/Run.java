@@ -120,6 +120,20 @@ public final class Run {
         planRoutines();
     }
 
+    /**
+     * A run of its own that begins where another stands: at its time and with its settings, whose orders it does not know.
+     *
+     * @param parameters values in the order of {@link Network#parameters()}
+     * @param state where it starts; changed by the run
+     */
+    public static Run from(Run before, @Unit("*") double[] parameters, State state, Accuracy accuracy, Method method) {
+        Run run = new Run(before.network, parameters, state, accuracy, method);
+        System.arraycopy(before.settings, 0, run.settings, 0, run.settings.length);
+        System.arraycopy(before.nextTimes, 0, run.nextTimes, 0, run.nextTimes.length);
+        run.time = before.time;
+        return run;
+    }
+
     /** Switches a setting now. */
     public Run set(Setting setting, @Unit("*") double value) {
         change(setting, value);

@@ -51,6 +51,13 @@ public final class State {
         return this;
     }
 
+    /** Pours water with all that is in it from one body into another. */
+    public State pour(Body from, Body to, @Unit("m^3") double volume) {
+        Moment now = new Moment(network, new double[0], new double[0]).at(0, stocks.clone());
+        new Flows(network, now).into(stocks).water(from, to, volume);
+        return this;
+    }
+
     /** One stock; none where the body does not hold it. */
     public @Unit("*") double get(Body body, Stock stock) {
         return body.holds(stock) ? stocks[body.at(stock)] : 0;

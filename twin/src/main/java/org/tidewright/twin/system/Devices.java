@@ -12,6 +12,7 @@ import org.tidewright.plan.model.Gear;
 import org.tidewright.plan.model.Heater;
 import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.seawater.unit.Gravity;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
@@ -20,6 +21,7 @@ import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.mechanism.gas.BubbleGases;
 import org.tidewright.twin.mechanism.gas.FallGases;
 import org.tidewright.twin.mechanism.gas.Stirrer;
+import org.tidewright.twin.mechanism.gas.Stirring;
 import org.tidewright.twin.mechanism.heat.AirAbove;
 import org.tidewright.twin.mechanism.heat.Chiller;
 import org.tidewright.twin.mechanism.heat.DeviceHeat;
@@ -177,8 +179,8 @@ final class Devices {
                 supply));
     }
 
-    /** Pumps whose running moves a vessel's surface; the return pump moves all that it feeds. */
-    List<Stirrer> stirrersOf(String place) {
+    /** Pumps whose running moves a vessel's surface, by streams or bubbles; the return pump moves all that it feeds. */
+    Stirring stirring(String place) {
         List<Stirrer> stirrers = new ArrayList<>();
         for (CirculationPump pump : plan.circulationPumps()) {
             if (nameOf(pump.standsIn()).equals(place)) {
@@ -186,10 +188,23 @@ final class Devices {
                         supplies.of(pump.name()), INTO_MOTION * pump.power().in("W"), programmes.get(pump.name())));
             }
         }
+        for (AirPump pump : plan.airPumps()) {
+            if (nameOf(pump.standsIn()).equals(place)) {
+                stirrers.add(new Stirrer(supplies.of(pump.name()), lift(pump), null));
+            }
+        }
         if (plan.hasSump()) {
             stirrers.add(new Stirrer(supplies.of(Names.RETURN_PUMP), jet(), null));
         }
-        return stirrers;
+        return new Stirring(stirrers);
+    }
+
+    /** Power of rising bubbles, rho g Q h. */
+    private static double lift(AirPump pump) {
+        return DENSITY
+                * Gravity.STANDARD
+                * pump.airFlow().in("m^3/s")
+                * pump.depth().in("m");
     }
 
     /** Power of the jets into the display, rho Q v^2/2; where nothing else stirs it, as in a sump, its size means nothing. */

@@ -19,7 +19,12 @@ import org.tidewright.twin.tank.Basins;
 final class Dosing {
     private static final double DAY = 86_400;
 
-    Dosing(Plan plan, Network.Builder builder, Levers levers, World world, Basins basins, Surroundings room) {
+    /**
+     * What a plan doses.
+     *
+     * @param mains setting: 1 while the pumps have power
+     */
+    Dosing(Plan plan, Network.Builder builder, Levers levers, World world, Basins basins, Setting mains) {
         double temperature = plan.room().temperature().in("degC");
         for (org.tidewright.plan.model.Dosing dosed : plan.dosing()) {
             Body into = basins.holding(dosed.into(), plan);
@@ -30,7 +35,7 @@ final class Dosing {
                     "m^3/s",
                     dosed.perDay().in("m^3/s"));
             if (dosed.times().isEmpty()) {
-                spread(dosed, builder, world, into, solution, perDay);
+                spread(dosed, builder, world, into, solution, perDay, mains);
             } else {
                 for (LocalTime time : dosed.times()) {
                     int pulses = dosed.times().size();
@@ -38,7 +43,10 @@ final class Dosing {
                             dosed.name(),
                             Routine.daily(time.toSecondOfDay(), 1),
                             (now, switches) -> solution.pour(
-                                    switches.atOnce(), world.store(), into, now.value(perDay) * DAY / pulses),
+                                    switches.atOnce(),
+                                    world.store(),
+                                    into,
+                                    now.value(mains) * now.value(perDay) * DAY / pulses),
                             false));
                 }
             }
@@ -51,11 +59,16 @@ final class Dosing {
             World world,
             Body into,
             Brew solution,
-            Setting perDay) {
+            Setting perDay,
+            Setting mains) {
         double from = dosed.from() == null ? 0 : dosed.from().toSecondOfDay();
         double lasts = dosed.daily() == null ? DAY : dosed.daily().in("s");
         builder.add(new SteadyDose(
-                dosed.name(), perDay, from, lasts, (now, out, rate) -> solution.pour(out, world.store(), into, rate)));
+                dosed.name(),
+                perDay,
+                from,
+                lasts,
+                (now, out, rate) -> solution.pour(out, world.store(), into, now.value(mains) * rate)));
         if (lasts < DAY) {
             builder.add(Routine.quiet(dosed.name() + " begins", Routine.daily(from, 1)));
             builder.add(Routine.quiet(dosed.name() + " ends", Routine.daily((from + lasts) % DAY, 1)));

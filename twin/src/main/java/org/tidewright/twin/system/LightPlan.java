@@ -64,12 +64,16 @@ final class LightPlan {
                 .orElseThrow();
     }
 
+    /** Time of day it comes on; where the plan does not say, the middle of its hours is at two in the afternoon. */
+    static @Unit("s") double startOf(Light light) {
+        return light.starts() == null
+                ? (MID_LIGHT - light.daily().in("s") / 2 + DAY) % DAY
+                : light.starts().toSecondOfDay();
+    }
+
     private static Lamp lamp(Light light, Stated stated, Levers levers, PowerSupplies supplies, double surface) {
         double daily = light.daily().in("s");
-        // Where the plan does not say, the middle of its hours is at two in the afternoon.
-        double starts = light.starts() == null
-                ? (MID_LIGHT - daily / 2 + DAY) % DAY
-                : light.starts().toSecondOfDay();
+        double starts = startOf(light);
         Drawn full = stated.or(
                 light.name() + ", light on what grows below",
                 light.par(),

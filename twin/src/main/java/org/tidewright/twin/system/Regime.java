@@ -41,9 +41,10 @@ final class Regime {
             Pools pools,
             Basins basins,
             Water water,
-            Levers levers) {
+            Levers levers,
+            Setting mains) {
         feeding = new Feeding(builder, levers, world, pools, basins.display().body(), meals(plan));
-        new Dosing(plan, builder, levers, world, basins, room);
+        new Dosing(plan, builder, levers, world, basins, mains);
         new WaterChanges(builder, levers, world, basins.display().body(), newWater(plan, water), changes(plan));
         people(plan, builder, levers, world, room);
     }

@@ -12,9 +12,9 @@ import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.mechanism.air.RoomAir;
 import org.tidewright.twin.mechanism.air.Ventilation;
+import org.tidewright.twin.mechanism.air.Weather;
 import org.tidewright.twin.mechanism.heat.HouseHeating;
 import org.tidewright.twin.mechanism.heat.RoomEnvelope;
-import org.tidewright.twin.mechanism.heat.Weather;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.RunningHeat;
@@ -34,6 +34,11 @@ final class Surroundings {
 
     /** The house follows its thermostat within the hour. */
     private static final double HEATING_TIME = 1800;
+
+    /** Heating and cooling of dwellings, sized at 50 to 150 W/m² of floor; common practice. */
+    private static final double HEATING_PER_FLOOR = 100;
+
+    private static final double FRESH_DENSITY = 997.05;
 
     /** Where the tank gives off more vapour than ventilation could carry away, some is still outdoors. */
     private static final double DRIEST_OUTDOORS = 0.2;
@@ -57,9 +62,6 @@ final class Surroundings {
         Body airBody = builder.pool("air of the room", Stock.WATER, Stock.HEAT, Stock.INORGANIC_CARBON);
         air = new RoomAir(airBody, fabric, volume());
         vapourWithin = MoistAir.vapourPressure(usual, described.humidity().in("1"));
-        carbonDioxideOutdoors = described.carbonDioxideOutdoors() == null
-                ? OUTDOORS
-                : described.carbonDioxideOutdoors().in("1");
         usualChanges = described.airChanges() == null
                 ? USUAL_CHANGES
                 : described.airChanges().in("1/s");
@@ -68,9 +70,15 @@ final class Surroundings {
         temperature = levers.amount("room temperature", "what its heating and cooling hold", "degC", usual);
         heating = levers.onOff("room heating", "heating and cooling of the room");
         builder.add(new RoomEnvelope(fabric, world.outdoors(), weather, heatLoss(builder)));
-        builder.add(new HouseHeating(world.house(), fabric, temperature, heating, capacity / HEATING_TIME));
-        builder.add(new Ventilation(
-                air, world.outdoors(), changes, vapourOutdoors(plan, usual), carbonDioxideOutdoors * ATMOSPHERE));
+        double most = HEATING_PER_FLOOR * described.floorArea().in("m^2");
+        builder.add(new HouseHeating(world.house(), fabric, temperature, heating, capacity / HEATING_TIME, most));
+        double vapourOutdoors = vapourOutdoors(plan, usual);
+        // Its share of the air is told of dry air; vapour takes a per cent or two of the room.
+        double share = described.carbonDioxideOutdoors() == null
+                ? OUTDOORS
+                : described.carbonDioxideOutdoors().in("1");
+        carbonDioxideOutdoors = share * (ATMOSPHERE - vapourOutdoors);
+        builder.add(new Ventilation(air, world.outdoors(), changes, weather, vapourOutdoors, carbonDioxideOutdoors));
     }
 
     private double volume() {
@@ -93,8 +101,6 @@ final class Surroundings {
         return Math.max(DRIEST_OUTDOORS * vapourWithin, vapourWithin - ofTank);
     }
 
-    private static final double FRESH_DENSITY = 997.05;
-
     private Parameter heatLoss(Network.Builder builder) {
         if (described.heatLoss() != null) {
             double stated = described.heatLoss().in("W/K");
@@ -116,7 +122,7 @@ final class Surroundings {
         double usual = described.temperature().in("degC");
         state.set(fabric, Stock.HEAT, fabric.solidHeatCapacity() * usual);
         state.set(air.air(), Stock.WATER, air.waterFor(vapourWithin, usual));
-        state.set(air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideOutdoors * ATMOSPHERE, usual));
+        state.set(air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideOutdoors, usual));
     }
 
     Body fabric() {
@@ -142,6 +148,6 @@ final class Surroundings {
     /** Partial pressure of carbon dioxide outdoors. */
     @Unit("atm")
     double carbonDioxideOutdoors() {
-        return carbonDioxideOutdoors;
+        return carbonDioxideOutdoors / ATMOSPHERE;
     }
 }

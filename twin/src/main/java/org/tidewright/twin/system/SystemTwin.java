@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.plan.model.Light;
 import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.unit.Unit;
@@ -13,9 +14,10 @@ import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.contract.Watch;
 import org.tidewright.twin.law.biota.BodyComposition;
 import org.tidewright.twin.mechanism.air.RoomAir;
-import org.tidewright.twin.mechanism.heat.Weather;
+import org.tidewright.twin.mechanism.air.Weather;
 import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.Circulation;
@@ -35,7 +37,9 @@ import org.tidewright.twin.tank.Water;
  */
 public final class SystemTwin {
     /** Suspended waste, guts and the room's air settle within days; what takes longer starts where it would end. */
-    private static final double SETTLING_DAYS = 7;
+    public static final double SETTLING_DAYS = 7;
+
+    private static final double DAY = 86_400;
 
     private final Plan plan;
     private final Water water;
@@ -48,13 +52,31 @@ public final class SystemTwin {
     private final Lamps overDisplay;
     private final FirstState firstState;
     private final PowerSupplies supplies;
+    private final @Nullable Setting unnamedBreathe;
 
-    /** The twin of a plan in unchanging weather, by the plan's own regime. */
-    public static SystemTwin of(Plan plan) {
-        return new SystemTwin(plan, Weather.constant(plan.room().temperature().in("degC")));
+    /** Notes what happens in a water: made while its network is. */
+    @FunctionalInterface
+    public interface WatchMaker {
+        List<Watch> over(Body display);
     }
 
-    private SystemTwin(Plan plan, Weather weather) {
+    /** The twin of a plan by its own regime, in weather that stands at the room's temperature. */
+    public static SystemTwin of(Plan plan) {
+        return of(plan, Weather.constant(plan.room().temperature().in("degC")), true, display -> List.of());
+    }
+
+    /**
+     * The twin of a plan by its own regime.
+     *
+     * @param weather along its clock
+     * @param backupUsed whether the plan's battery and generator stand by
+     * @param watches what else its runs are to note
+     */
+    public static SystemTwin of(Plan plan, Weather weather, boolean backupUsed, WatchMaker watches) {
+        return new SystemTwin(plan, weather, backupUsed, watches);
+    }
+
+    private SystemTwin(Plan plan, Weather weather, boolean backupUsed, WatchMaker watches) {
         this.plan = plan;
         water = Water.of(plan);
         Network.Builder builder = new Network.Builder(Layout.OF_ALL, water.density(), water.specificHeat());
@@ -67,22 +89,27 @@ public final class SystemTwin {
         basins = new Basins(plan, water, RunningVolumes.of(plan), builder);
         pools = Pools.in(builder);
         Setting mains = levers.onOff("power", "the mains");
-        supplies =
-                new PowerSupplies(builder, room.fabric(), plan.backup(), new Supply.Source(world.mains(), mains, null));
+        supplies = new PowerSupplies(
+                builder,
+                room.fabric(),
+                backupUsed ? plan.backup() : null,
+                new Supply.Source(world.mains(), mains, null));
         basins.addWalls(builder, room.fabric());
         circulation(builder);
         LightPlan lamps = new LightPlan(plan, builder, stated, levers, supplies, basins, room.fabric());
         overDisplay = lamps.over(Names.DISPLAY);
         Devices devices = new Devices(plan, builder, levers, world, supplies, basins, room);
         surfaces(builder, devices);
-        TopOffs topOffs = new TopOffs(plan, builder, levers, world, basins);
-        Regime regime = new Regime(plan, builder, world, room, pools, basins, water, levers);
+        TopOffs topOffs = new TopOffs(plan, builder, levers, world, supplies, basins);
+        Regime regime = new Regime(plan, builder, world, room, pools, basins, water, levers, mains);
         new Filters(plan, builder, levers, world, supplies, basins, room);
         AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, stated, levers, world, pools, basins, lamps);
         Bacteria bacteria = new Bacteria(plan, builder, rocks, world, pools, basins);
         Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
         new Limes(
                 plan, builder, stated, kept, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
+        unnamedBreathe = plan.inhabitants() == null ? UnnamedAnimals.add(builder, world, basins, water) : null;
+        watches.over(basins.display().body()).forEach(builder::watch);
         network = builder.build();
         supplies.works().forEach((device, works) -> levers.add(device, "whether it runs", works));
         firstState = new FirstState(
@@ -147,14 +174,14 @@ public final class SystemTwin {
                 basins.display(),
                 plan.display().cover(),
                 devices.breezeOver(Names.DISPLAY),
-                devices.stirrersOf(Names.DISPLAY));
+                devices.stirring(Names.DISPLAY));
         Basins.Basin sump = basins.sump();
         if (sump != null) {
             surfaces.add(
                     sump,
                     requireNonNull(plan.sump()).cover(),
                     devices.breezeOver(Vessels.SUMP),
-                    devices.stirrersOf(Vessels.SUMP));
+                    devices.stirring(Vessels.SUMP));
         }
         Basins.Basin refugium = basins.refugium();
         if (refugium != null) {
@@ -162,7 +189,7 @@ public final class SystemTwin {
                     refugium,
                     requireNonNull(plan.refugium()).cover(),
                     devices.breezeOver(plan.refugium().name()),
-                    devices.stirrersOf(plan.refugium().name()));
+                    devices.stirring(plan.refugium().name()));
         }
     }
 
@@ -227,11 +254,90 @@ public final class SystemTwin {
      */
     public State settled(@Unit("*") double[] parameters) {
         State state = start(parameters);
-        Run run = new Run(network, parameters, state, Accuracy.OF_A_YEAR);
-        run.until(SETTLING_DAYS * 86_400);
-        double carbonDioxide = run.now().solution(display()).partialPressure();
-        firstState.state(state, parameters, carbonDioxide);
+        settle(parameters, state);
         return state;
+    }
+
+    /**
+     * Lets a {@linkplain #start state} come to rest so; the run goes on from midnight after {@link #SETTLING_DAYS} days.
+     *
+     * @param state which the run moves
+     */
+    public Run settle(@Unit("*") double[] parameters, State state) {
+        Run run = new Run(network, parameters, state, Accuracy.OF_A_YEAR);
+        run.until(SETTLING_DAYS * DAY);
+        firstState.state(state, parameters, run.now().solution(display()).partialPressure());
+        return run;
+    }
+
+    /**
+     * The mains fail at a run's present, and with them what hangs on them: pumps, lights, doses, the house's heating and
+     * cooling. The keeper's hands rest until they are back: nobody feeds, tops up or changes water. A plan that names no
+     * animals now counts the breath of those it has.
+     *
+     * @param backupServes whether battery and generator, where there are any, take over
+     */
+    public void failMains(Run run, boolean backupServes) {
+        for (String lever : List.of("power", "room heating", "feed", "top-off", "reservoir refill", "water changes")) {
+            run.set(levers.get(lever).setting(), 0);
+        }
+        if (unnamedBreathe != null) {
+            run.set(unnamedBreathe, 1);
+        }
+        if (backupServes) {
+            supplies.schedule(run, run.time());
+        } else if (supplies.batteryOn() != null) {
+            run.set(requireNonNull(supplies.batteryOn()), 0);
+        }
+    }
+
+    /**
+     * The end of the longest dark over the display, when least oxygen is left: the time of day at which the lamps come on;
+     * midnight where none do.
+     */
+    public static @Unit("s") double endOfNight(Plan plan) {
+        double longest = -1;
+        double end = 0;
+        for (Light light : plan.lights()) {
+            double start = LightPlan.startOf(light);
+            double dark = light.over().equals(Names.DISPLAY) ? darkBefore(start, plan) : -1;
+            if (dark > longest) {
+                longest = dark;
+                end = start;
+            }
+        }
+        return end;
+    }
+
+    /** How long all lamps over the display have been off when a time of day comes. */
+    private static double darkBefore(double timeOfDay, Plan plan) {
+        double shortest = DAY;
+        for (Light light : plan.lights()) {
+            if (light.over().equals(Names.DISPLAY)) {
+                double since = (timeOfDay - LightPlan.startOf(light) + DAY) % DAY;
+                double lasts = light.daily().in("s");
+                shortest = Math.min(shortest, since == 0 ? DAY - lasts : Math.max(0, since - lasts));
+            }
+        }
+        return shortest;
+    }
+
+    /** Where devices draw their power. */
+    public PowerSupplies supplies() {
+        return supplies;
+    }
+
+    /** Water in each basin while everything runs. */
+    public Basins.Volumes runningVolumes() {
+        return new Basins.Volumes(
+                basins.display().volume(),
+                basins.sump() == null ? 0 : basins.sump().volume(),
+                basins.refugium() == null ? 0 : basins.refugium().volume());
+    }
+
+    /** Null where there is none. */
+    public @Nullable Body refugium() {
+        return basins.refugium() == null ? null : basins.refugium().body();
     }
 
     /** The air of the room, for reading. */

@@ -13,6 +13,7 @@ import org.tidewright.twin.mechanism.water.TopOffFloat;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.Basins;
+import org.tidewright.twin.tank.PowerSupplies;
 
 /** Replacement of what evaporates: by pump and float from a reservoir, or by hand where there is none. */
 final class TopOffs {
@@ -30,7 +31,7 @@ final class TopOffs {
     private final Brew fill;
     private final Body reservoir;
 
-    TopOffs(Plan plan, Network.Builder builder, Levers levers, World world, Basins basins) {
+    TopOffs(Plan plan, Network.Builder builder, Levers levers, World world, PowerSupplies supplies, Basins basins) {
         @Nullable TopOff described = plan.topOff();
         temperature = plan.room().temperature().in("degC");
         heatPerVolume = builder.heatPerVolume();
@@ -46,7 +47,8 @@ final class TopOffs {
                 : basins.vessels().lastSection().vessel().length()
                         * basins.vessels().lastSection().vessel().width();
         Setting works = levers.floatSwitch("top-off", "its pump and float");
-        builder.add(new TopOffFloat(reservoir, watched.body(), watched.volume(), PLAY * area, flow, works));
+        @Nullable Setting mains = described == null ? null : supplies.mains();
+        builder.add(new TopOffFloat(reservoir, watched.body(), watched.volume(), PLAY * area, flow, works, mains));
         // Where nobody says how often, the keeper never lets it run dry.
         capacity =
                 described == null ? 0.02 : Math.max(1e-3, described.reservoir().in("m^3"));

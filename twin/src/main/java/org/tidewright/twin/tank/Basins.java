@@ -142,7 +142,8 @@ public final class Basins {
                     basin.body(),
                     room,
                     Panes.transmittance(basin.glass(), wetted),
-                    vessel.rimLength() * wetted,
+                    vessel.rimLength(),
+                    vessel.rimLevel(),
                     Panes.bottomConductance(vessel),
                     factor));
         }

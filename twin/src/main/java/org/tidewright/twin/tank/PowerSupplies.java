@@ -32,7 +32,7 @@ public final class PowerSupplies {
     private final @Nullable Backup backup;
     private final @Nullable Source battery;
     private final @Nullable Source generator;
-    private final Supply.@Nullable Source mains;
+    private final Supply.Source mains;
     private final Network.Builder builder;
     private final Map<String, Setting> works = new LinkedHashMap<>();
     private double generatorLoad;
@@ -40,13 +40,8 @@ public final class PowerSupplies {
     /** A source with the parameter that says how much of its store can be used. */
     private record Source(Supply.Source supply, @Nullable Parameter usable, List<String> feeds) {}
 
-    /** Battery and generator alone: the mains are off. */
-    PowerSupplies(Network.Builder builder, Body room, @Nullable Backup backup) {
-        this(builder, room, backup, null);
-    }
-
-    /** The mains first, if there are any; each device then has a setting that says whether it works. */
-    public PowerSupplies(Network.Builder builder, Body room, @Nullable Backup backup, Supply.@Nullable Source mains) {
+    /** The mains first; each device has a setting that says whether it works. */
+    public PowerSupplies(Network.Builder builder, Body room, @Nullable Backup backup, Supply.Source mains) {
         this.builder = builder;
         this.backup = backup;
         this.mains = mains;
@@ -54,8 +49,7 @@ public final class PowerSupplies {
         generator = backup == null || backup.generator() == null ? null : generator(builder, backup.generator());
     }
 
-    private static Source battery(
-            Network.Builder builder, Body room, Supply.@Nullable Source mains, Backup.Battery described) {
+    private static Source battery(Network.Builder builder, Body room, Supply.Source mains, Backup.Battery described) {
         boolean leadAcid = described.chemistry() == Backup.Chemistry.LEAD_ACID;
         Body store = builder.body("battery");
         Setting on = builder.setting("battery gives power", 1);
@@ -83,7 +77,8 @@ public final class PowerSupplies {
                 12,
                 Basis.FROM_MEMORY,
                 "small inverters, converters less");
-        builder.add(new Battery(store, room, mains == null ? null : mains.on(), on, idle));
+        builder.add(
+                new Battery(store, room, mains, on, idle, described.capacity().in("J"), usable));
         return new Source(new Supply.Source(store, on, inverter), usable, described.feeds());
     }
 
@@ -96,20 +91,29 @@ public final class PowerSupplies {
     /** Where a device draws its power. */
     public Supply of(String device) {
         List<Supply.Source> sources = new ArrayList<>();
-        if (mains != null) {
-            sources.add(mains);
-        }
+        sources.add(mains);
         for (Source source : new @Nullable Source[] {battery, generator}) {
             if (source != null && source.feeds().contains(device)) {
                 sources.add(source.supply());
             }
         }
-        if (sources.isEmpty()) {
-            return Supply.NONE;
-        }
-        return new Supply(
-                sources,
-                mains == null ? null : works.computeIfAbsent(device, name -> builder.setting(name + " works", 1)));
+        return new Supply(sources, works.computeIfAbsent(device, name -> builder.setting(name + " works", 1)));
+    }
+
+    /** Whether battery or generator feeds a device. */
+    public boolean isBacked(String device) {
+        return (battery != null && battery.feeds().contains(device))
+                || (generator != null && generator.feeds().contains(device));
+    }
+
+    /** Setting: 1 while there are mains. */
+    public Setting mains() {
+        return mains.on();
+    }
+
+    /** Setting: 1 while the battery can give power; null without one. */
+    public @Nullable Setting batteryOn() {
+        return battery == null ? null : battery.supply().on();
     }
 
     /** The settings that stop a device, by its name. */
@@ -162,12 +166,16 @@ public final class PowerSupplies {
         }
     }
 
-    /** Orders the generator's start and its end, when its fuel is used up. */
-    public void schedule(Run run) {
+    /**
+     * Orders the generator's start and its end, when its fuel is used up.
+     *
+     * @param failed when the mains did
+     */
+    public void schedule(Run run, @Unit("s") double failed) {
         if (generator == null || backup == null || backup.generator() == null) {
             return;
         }
-        double start = backup.generator().startedAfter().in("s");
+        double start = failed + backup.generator().startedAfter().in("s");
         run.setAt(start, generator.supply().on(), 1);
         run.setAt(start + generatorRunTime(), generator.supply().on(), 0);
     }

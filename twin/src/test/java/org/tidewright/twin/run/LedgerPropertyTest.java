@@ -16,6 +16,7 @@ import org.tidewright.twin.contract.Stock;
 /** Whatever mechanisms move, nothing is made or lost, and the same run takes the same course. */
 class LedgerPropertyTest {
     private static final int CASES = 200;
+    private static final Accuracy SLOW = new Accuracy(1e-6, 1e-6, 1e-3, 1e-3, 3600);
 
     /** A network of bodies that trade water, vapour, heat and oxygen at rates that follow their stocks. */
     private record Trade(Network network, State start) {
@@ -54,7 +55,7 @@ class LedgerPropertyTest {
 
         State after(double seconds) {
             State state = start.copy();
-            new Run(network, network.usualParameters(), state, Accuracy.OF_SLOW_CHANGE).until(seconds);
+            new Run(network, network.usualParameters(), state, SLOW).until(seconds);
             return state;
         }
     }

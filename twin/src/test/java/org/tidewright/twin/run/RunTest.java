@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Layout;
+import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
@@ -330,6 +331,29 @@ class RunTest {
         }
         assertThat(inParts.time()).isEqualTo(90);
         assertThat(parts.get(pool, Stock.WATER)).isCloseTo(whole.get(pool, Stock.WATER), within(1e-9));
+    }
+
+    /** A routine at a full hour and a flow that a hand has set: a run from there knows of both. */
+    @Test
+    void aRunFromWhereAnotherStandsHasItsTimeItsSettingsAndWhatIsDueThen() {
+        Body drain = builder.outside("drain");
+        Body tank = builder.body("tank", Shape.upright(0.4, 0, 0), 0, 0);
+        Setting rate = builder.setting("rate", 0);
+        Setting hours = builder.setting("hours", 0);
+        builder.add((now, out) -> out.move(Stock.OXYGEN, tank, drain, now.value(rate)));
+        builder.add(new Routine(
+                "full hour", Routine.daily(3600, 1), (now, switches) -> switches.set(hours, now.value(hours) + 1)));
+        Network network = builder.build();
+        State before = filled(network, tank, 0.1);
+        Run first = run(network, before).set(rate, 1e-6);
+        first.until(3600);
+        State copy = before.copy();
+        Run second = Run.from(first, network.usualParameters(), copy, TIGHT, Run.Method.AS_SUITS);
+        assertThat(second.time()).isEqualTo(3600);
+        second.until(7200);
+        assertThat(second.now().value(hours)).as("due at the very moment").isEqualTo(1);
+        assertThat(copy.get(tank, Stock.OXYGEN)).isCloseTo(0.02 - 7200e-6, within(1e-12));
+        assertThat(before.get(tank, Stock.OXYGEN)).isCloseTo(0.02 - 3600e-6, within(1e-12));
     }
 
     @Test

@@ -33,9 +33,26 @@ public final class CarbonDioxideTransfer {
     public static double velocity(
             @Unit("m/s") double oxygenVelocity, @Unit("degC") double temperature, @Unit("1") double exponent) {
         Bounds.within(oxygenVelocity, "m/s", 0, 0.1, "transfer velocity of oxygen");
+        return oxygenVelocity * overOxygen(temperature, exponent);
+    }
+
+    /**
+     * How much slower carbon dioxide crosses a film than oxygen does, without the help of chemistry.
+     *
+     * <pre>k / k(O2) = (Sc(O2) / Sc(CO2))^n</pre>
+     *
+     * @param temperature of the water, ITS-90
+     * @param exponent n, {@link org.tidewright.twin.law.gas.GasTransfer#RIPPLED} or
+     *     {@link org.tidewright.twin.law.gas.GasTransfer#SMOOTH}
+     * @return ratio, 0.92 in moved seawater of 20 degC
+     * @source Jaehne et al. 1987, J. Geophys. Res. 92, 1937-1949; Schmidt numbers of Wanninkhof 2014, Limnol. Oceanogr.
+     *     Methods 12, 351-362
+     * @validity -2 to 40 degC, S near 35
+     */
+    @Unit("1")
+    public static double overOxygen(@Unit("degC") double temperature, @Unit("1") double exponent) {
         Bounds.within(exponent, "1", 0.4, 0.8, "exponent of the Schmidt number");
-        double ratio = SchmidtNumber.ofOxygen(temperature) / SchmidtNumber.ofCarbonDioxide(temperature);
-        return oxygenVelocity * Math.pow(ratio, exponent);
+        return Math.pow(SchmidtNumber.ofOxygen(temperature) / SchmidtNumber.ofCarbonDioxide(temperature), exponent);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.tidewright.twin.mechanism.air;
 
+import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Stock;
@@ -25,9 +26,11 @@ public record RoomAir(Body air, Body room, @Unit("m^3") double volume) {
     private static final double ZERO_CELSIUS = 273.15;
     private static final double ATMOSPHERE = 101_325;
 
-    /** Partial pressure of its vapour. */
+    /** Partial pressure of its vapour. What it cannot hold lies on panes and walls until it can again. */
     public @Unit("Pa") double vapourPressure(View now) {
-        return pressureOf(now, vapour(now.stock(air, Stock.WATER)));
+        return Math.min(
+                pressureOf(now, vapour(now.stock(air, Stock.WATER))),
+                MoistAir.vapourPressure(now.temperature(room), 1));
     }
 
     /** Partial pressure of its carbon dioxide. */

@@ -76,7 +76,7 @@ public final class Macroalgae implements Mechanism {
         double dry = nitrogen / perDry;
         double temperature = now.temperature(water);
         double lost = perDry * MacroalgaeGrowth.lost(dry, now.value(loss), temperature);
-        recipes.breathe(out, lost / 2);
+        recipes.breathe(now, out, lost / 2);
         recipes.lose(out, lost / 2);
         double light = lamps.light(now);
         double area = now.value(litArea);

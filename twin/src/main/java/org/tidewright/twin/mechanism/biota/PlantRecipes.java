@@ -6,6 +6,7 @@ import org.tidewright.twin.contract.Recipe;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.gas.OxygenLimitation;
 import org.tidewright.twin.law.nutrient.Limitation;
 
 /**
@@ -17,7 +18,10 @@ final class PlantRecipes {
     static final double OXYGEN_OF_NITRATE = 2;
 
     /** Ammonia at which half the nitrogen is taken from it: 1 µmol/L, from memory of ammonium inhibition of nitrate uptake. */
-    static final double AMMONIA_PREFERRED = 1e-3;
+    private static final double AMMONIA_PREFERRED = 1e-3;
+
+    /** Nitrate at which its uptake is half, 1 µmol/L; from memory. */
+    private static final double SCARCE_NITRATE = 1e-3;
 
     /** Inorganic carbon that lets half of growth go, a hundredth of seawater's; an estimate. */
     private static final double SCARCE_CARBON = 0.02;
@@ -69,14 +73,21 @@ final class PlantRecipes {
     /** Grows by so much nitrogen, as long as there is carbon for it. */
     void grow(View now, Transfers out, @Unit("mol/s") double plenty) {
         double rate = plenty * carbonLeft(now, water);
-        double share = Limitation.monod(now.concentration(water, Stock.AMMONIA), AMMONIA_PREFERRED);
+        double share = ammoniaShare(now, water);
         out.run(onAmmonia, rate * share);
         out.run(onNitrate, rate * (1 - share));
     }
 
-    /** Burns so much of itself. */
-    void breathe(Transfers out, @Unit("mol/s") double rate) {
-        out.run(breathing, rate);
+    /** Share of the nitrogen taken up that is ammonia, which is preferred; the rest is nitrate. None is taken where none is. */
+    static double ammoniaShare(View now, Body water) {
+        double ammonia = Limitation.monod(now.concentration(water, Stock.AMMONIA), AMMONIA_PREFERRED);
+        double nitrate = (1 - ammonia) * Limitation.monod(now.concentration(water, Stock.NITRATE), SCARCE_NITRATE);
+        return ammonia + nitrate > 0 ? ammonia / (ammonia + nitrate) : 1;
+    }
+
+    /** Burns so much of itself in well-aired water, less where oxygen runs out. */
+    void breathe(View now, Transfers out, @Unit("mol/s") double rate) {
+        out.run(breathing, rate * OxygenLimitation.ofAired(now.oxygen(water)));
     }
 
     /** Loses so much of itself to the waste. */

@@ -8,6 +8,8 @@ import org.tidewright.twin.contract.Solution;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.carbonate.CarbonDioxideTransfer;
+import org.tidewright.twin.law.gas.GasTransfer;
 import org.tidewright.twin.law.gas.WeirAeration;
 import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.mechanism.power.Supply;
@@ -29,9 +31,6 @@ public record FallGases(
         Parameter form,
         Supply pump)
         implements Mechanism {
-    /** Diffusion through the film is to the power of a half, and so is a disturbed surface's transfer. */
-    private static final double CARBON_DIOXIDE_OVER_OXYGEN = 0.93;
-
     @Override
     public String name() {
         return "gas exchange at the overflow";
@@ -42,9 +41,9 @@ public record FallGases(
         if (!pump.isOn(now)) {
             return;
         }
-        double ratio =
-                WeirAeration.deficitRatio(WeirAeration.CLEAN_WATER, now.value(form), height, now.temperature(water));
-        double conductance = WeirAeration.conductance(flow, ratio);
+        double temperature = now.temperature(water);
+        double deficits = WeirAeration.deficitRatio(WeirAeration.CLEAN_WATER, now.value(form), height, temperature);
+        double conductance = WeirAeration.conductance(flow, deficits);
         Solution solution = now.solution(water);
         out.move(Stock.OXYGEN, oxygenStore, water, conductance * (solution.oxygenAtRest() - now.oxygen(water)));
         double atRest = solution.carbonDioxideUnder(air.carbonDioxide(now));
@@ -52,6 +51,8 @@ public record FallGases(
                 Stock.INORGANIC_CARBON,
                 air.body(),
                 water,
-                CARBON_DIOXIDE_OVER_OXYGEN * conductance * (atRest - solution.carbonDioxide()));
+                CarbonDioxideTransfer.overOxygen(temperature, GasTransfer.RIPPLED)
+                        * conductance
+                        * (atRest - solution.carbonDioxide()));
     }
 }

@@ -1,6 +1,6 @@
 package org.tidewright.twin.mechanism.gas;
 
-import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.seawater.carbonate.CarbonicAcid;
 import org.tidewright.seawater.gas.SchmidtNumber;
 import org.tidewright.seawater.unit.Unit;
@@ -13,7 +13,6 @@ import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.carbonate.CarbonDioxideTransfer;
 import org.tidewright.twin.law.gas.GasTransfer;
-import org.tidewright.twin.law.gas.SmallEddies;
 import org.tidewright.twin.mechanism.air.AirOver;
 
 /**
@@ -23,9 +22,9 @@ import org.tidewright.twin.mechanism.air.AirOver;
  * @param oxygenStore the air as a source of oxygen, which a room never runs short of
  * @param usualSchmidt of oxygen at the temperature the two velocities are given for
  * @param still transfer velocity of oxygen over still water
- * @param stirred the same while all stirrers run at full speed
- * @param cover factor of what lies over the water, 1 for nothing
- * @param stirrers pumps that move this body's surface
+ * @param stirred the same while all that stirs it runs; where less does, it falls by {@link Stirring}
+ * @param cover factor of what lies over the water; null for nothing
+ * @param stirring pumps that move this body's surface
  */
 public record SurfaceGases(
         Body water,
@@ -35,13 +34,9 @@ public record SurfaceGases(
         @Unit("1") double usualSchmidt,
         Parameter still,
         Parameter stirred,
-        Parameter cover,
-        List<Stirrer> stirrers)
+        @Nullable Parameter cover,
+        Stirring stirring)
         implements Mechanism {
-    public SurfaceGases {
-        stirrers = List.copyOf(stirrers);
-    }
-
     @Override
     public String name() {
         return "gas exchange at the surface";
@@ -50,12 +45,12 @@ public record SurfaceGases(
     @Override
     public void act(View now, Transfers out) {
         double temperature = now.temperature(water);
-        double stirring = now.value(stirred) * SmallEddies.share(power(now));
-        boolean moved = stirring > now.value(still);
+        double strength = stirring.strength(now) * now.value(stirred);
+        boolean moved = strength > now.value(still);
         double exponent = moved ? GasTransfer.RIPPLED : GasTransfer.SMOOTH;
         double schmidt = SchmidtNumber.ofOxygen(temperature);
-        double velocity =
-                (moved ? stirring : now.value(still)) * now.value(cover) * Math.pow(usualSchmidt / schmidt, exponent);
+        double usual = moved ? strength : now.value(still);
+        double velocity = usual * (cover == null ? 1 : now.value(cover)) * Math.pow(usualSchmidt / schmidt, exponent);
         Solution solution = now.solution(water);
         out.move(
                 Stock.OXYGEN,
@@ -80,17 +75,5 @@ public record SurfaceGases(
                 air.body(),
                 water,
                 area * ofCarbonDioxide * (atRest - solution.carbonDioxide()));
-    }
-
-    /** Power spent by the stirrers now over that at full speed; none where there are none. */
-    private double power(View now) {
-        double power = 0;
-        double full = 0;
-        for (int i = 0; i < stirrers.size(); i++) {
-            Stirrer stirrer = stirrers.get(i);
-            power += stirrer.power(now);
-            full += stirrer.full();
-        }
-        return full > 0 ? power / full : 0;
     }
 }

@@ -1,6 +1,5 @@
 package org.tidewright.twin.mechanism.heat;
 
-import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.View;
@@ -18,29 +17,6 @@ public interface AirAbove {
     /** How fast it moves over the water. */
     @Unit("m/s")
     double speed(View now);
-
-    /**
-     * Still air in a closed room, whose moisture stays as it was until the room grows so cold that its air can hold no
-     * more.
-     */
-    static AirAbove shutIn(Body air, Body room, @Unit("Pa") double vapourPressure) {
-        return new AirAbove() {
-            @Override
-            public Body body() {
-                return air;
-            }
-
-            @Override
-            public double vapourPressure(View now) {
-                return Math.min(vapourPressure, MoistAir.vapourPressure(now.temperature(room), 1));
-            }
-
-            @Override
-            public double speed(View now) {
-                return 0;
-            }
-        };
-    }
 
     /** The air of a room whose moisture the twin follows, moved by fans or by none. */
     static AirAbove of(RoomAir room, Breeze breeze) {

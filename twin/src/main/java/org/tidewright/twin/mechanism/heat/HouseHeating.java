@@ -9,17 +9,20 @@ import org.tidewright.twin.contract.View;
 
 /**
  * The building's own heating and cooling, which hold the room at a temperature while they have power: a proportional
- * controller, so strong that the room stands within a tenth of a kelvin.
+ * controller, so strong that the room stands within a tenth of a kelvin as long as it can give what that asks.
  *
  * @param temperature setting: what it holds, °C
  * @param running setting: 1 while it works
+ * @param most heat it can give, and take
  */
 public record HouseHeating(
         Body house,
         Body room,
         Setting temperature,
         Setting running,
-        @Unit("W/K") double strength) implements Mechanism {
+        @Unit("W/K") double strength,
+        @Unit("W") double most)
+        implements Mechanism {
     @Override
     public String name() {
         return "heating of the house";
@@ -28,6 +31,6 @@ public record HouseHeating(
     @Override
     public void act(View now, Transfers out) {
         double lack = now.value(temperature) - now.temperature(room);
-        out.heat(house, room, now.value(running) * strength * lack);
+        out.heat(house, room, now.value(running) * Math.max(-most, Math.min(most, strength * lack)));
     }
 }

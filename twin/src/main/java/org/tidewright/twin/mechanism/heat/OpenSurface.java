@@ -11,6 +11,7 @@ import org.tidewright.twin.contract.View;
 import org.tidewright.twin.law.heat.CarrierEvaporation;
 import org.tidewright.twin.law.heat.Radiation;
 import org.tidewright.twin.law.heat.SurfaceConvection;
+import org.tidewright.twin.mechanism.gas.Stirring;
 
 /**
  * The open water surface: evaporation by the Carrier form, convection by Bowen's ratio, radiation to the room. Where the
@@ -20,10 +21,19 @@ import org.tidewright.twin.law.heat.SurfaceConvection;
  * @param room the room's fabric, which the surface warms
  * @param air over it
  * @param area of the surface
- * @param activity Fa, how restless the surface is
+ * @param still Fa, how restless the surface is by itself
+ * @param moved the same while anything stirs it
+ * @param stirring pumps that move it
  */
 public record OpenSurface(
-        Body water, Body room, AirAbove air, @Unit("m^2") double area, Parameter activity) implements Mechanism {
+        Body water,
+        Body room,
+        AirAbove air,
+        @Unit("m^2") double area,
+        Parameter still,
+        Parameter moved,
+        Stirring stirring)
+        implements Mechanism {
     private static final double LAST_LITRE = 1e-3;
     private static final double SALTY = 90;
     private static final double SALTIEST = 115;
@@ -41,14 +51,14 @@ public record OpenSurface(
         double atWater = VapourPressure.ofSeawater(waterTemperature, Math.min(SALTIEST, salinity));
         double inAir = air.vapourPressure(now);
         double latent = LatentHeat.ofEvaporation(waterTemperature);
-        double evaporation = CarrierEvaporation.massFlux(now.value(activity), air.speed(now), atWater, inAir, latent);
+        double activity = now.value(stirring.moves(now) ? moved : still);
+        double evaporation = CarrierEvaporation.massFlux(activity, air.speed(now), atWater, inAir, latent);
         double convection =
                 SurfaceConvection.heatFlux(evaporation * latent, waterTemperature, roomTemperature, atWater, inAir);
         double radiation = Radiation.film(Radiation.EMISSIVITY_OF_WATER, waterTemperature, roomTemperature)
                 * (waterTemperature - roomTemperature);
         // From the last litre, and from brine three times as salt as the sea, ever less evaporates: a forgotten vessel
-        // dries
-        // up, and the laws of seawater are not asked beyond their range.
+        // dries up, and the laws of seawater are not asked beyond their range.
         double wet = Math.max(
                 0, Math.min(1, Math.min(now.volume(water) / LAST_LITRE, (SALTIEST - salinity) / (SALTIEST - SALTY))));
         out.vapour(water, air.body(), wet * area * evaporation, latent);

@@ -5,9 +5,10 @@ import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Transfers;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.mechanism.air.Weather;
 
 /**
- * The unheated room's exchange with the weather.
+ * The room's exchange with the weather.
  *
  * @param conductance heat lost per kelvin of difference
  */

@@ -3,7 +3,7 @@
  * from devices and heaters.
  *
  * <p>To add one, implement {@link org.tidewright.twin.contract.Mechanism} over a law of {@code
- * org.tidewright.twin.law.heat} and assemble it in {@code org.tidewright.twin.tank.Climate}.
+ * org.tidewright.twin.law.heat} and assemble it in {@code org.tidewright.twin.system}.
  */
 @NullMarked
 package org.tidewright.twin.mechanism.heat;

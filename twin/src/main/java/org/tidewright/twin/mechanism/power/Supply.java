@@ -15,9 +15,6 @@ import org.tidewright.twin.contract.View;
  * @param works setting: 1 while the device is in order and switched on, 0 else; null where nothing can stop it
  */
 public record Supply(List<Source> sources, @Nullable Setting works) {
-    /** No source: the device stands still for as long as the mains are off. */
-    public static final Supply NONE = new Supply(List.of(), null);
-
     /**
      * A source of power.
      *

@@ -1,8 +1,8 @@
 /**
- * Where devices draw their power when the mains have failed: a battery that runs empty, a generator that somebody starts.
+ * Where devices draw their power when the mains have failed: a battery that runs empty and is charged again, a generator that somebody starts.
  *
  * <p>To add a supply, give {@link org.tidewright.twin.mechanism.power.Supply} another source and assemble it in {@code
- * org.tidewright.twin.tank.Climate}.
+ * org.tidewright.twin.tank.PowerSupplies}.
  */
 @NullMarked
 package org.tidewright.twin.mechanism.power;

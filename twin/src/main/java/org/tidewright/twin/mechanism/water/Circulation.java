@@ -35,11 +35,6 @@ public record Circulation(
     /** Of a weir, Q ~ h^1.5, so that dQ/dh = 1.5 Q / h. */
     private static final double WEIR_EXPONENT = 1.5;
 
-    /** As much up as down: levels stay as they are. */
-    public static Circulation level(Body upper, Body lower, @Unit("m^3/s") double flow, Supply supply) {
-        return new Circulation(upper, lower, flow, 0, 0, 0, supply);
-    }
-
     /**
      * Over a crest.
      *

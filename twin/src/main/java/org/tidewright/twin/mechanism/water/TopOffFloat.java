@@ -1,5 +1,6 @@
 package org.tidewright.twin.mechanism.water;
 
+import org.jspecify.annotations.Nullable;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
@@ -16,6 +17,7 @@ import org.tidewright.twin.contract.View;
  * @param play water between the float's two positions
  * @param flow of the pump
  * @param state setting: 1 in order, 0 stuck off, above 1 stuck on
+ * @param mains setting: 1 while its pump has power; null where a hand pours
  */
 public record TopOffFloat(
         Body reservoir,
@@ -23,7 +25,8 @@ public record TopOffFloat(
         @Unit("m^3") double full,
         @Unit("m^3") double play,
         @Unit("m^3/s") double flow,
-        Setting state)
+        Setting state,
+        @Nullable Setting mains)
         implements Mechanism {
     /** Water the pump cannot draw evenly any more. */
     private static final double LAST_OF_RESERVOIR = 0.2e-3;
@@ -38,6 +41,9 @@ public record TopOffFloat(
 
     @Override
     public void act(View now, Transfers out) {
+        if (mains != null && now.value(mains) <= 0) {
+            return;
+        }
         double left = Math.max(0, Math.min(1, now.volume(reservoir) / LAST_OF_RESERVOIR));
         double working = now.value(state);
         double called = working > 1

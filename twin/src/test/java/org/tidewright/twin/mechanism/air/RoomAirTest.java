@@ -40,9 +40,11 @@ class RoomAirTest {
     private final Setting people = tank.builder().setting("people", 1);
     private final Setting changes = tank.builder().setting("air changes", 0.5 / HOUR);
 
+    private Weather weather = Weather.constant(20);
+
     private Run start() {
         tank.with(new People(tank.world(), air, people, BREATH, VAPOUR))
-                .with(new Ventilation(room, tank.world(), changes, VAPOUR_OUTDOORS, OUTDOORS * ATMOSPHERE));
+                .with(new Ventilation(room, tank.world(), changes, weather, VAPOUR_OUTDOORS, OUTDOORS * ATMOSPHERE));
         Network network = tank.builder().build();
         State state = tank.filled(network, 25, 0.2);
         state.set(fabric, Stock.HEAT, 4e6 * TEMPERATURE);
@@ -104,5 +106,29 @@ class RoomAirTest {
     void theVapourOfSaturatedAirIsThatOfSteamTables() {
         double litres = 1e3 * room.waterFor(MoistAir.vapourPressure(20, 1), 20);
         assertThat(litres * 997.05 / ROOM).isCloseTo(17.3, within(0.1));
+    }
+
+    /** Saturated at 0 °C: 611.2 Pa (IAPWS SR1-86), less than the 800 Pa that warmer air brings. */
+    @Test
+    void frostyAirBringsNoMoreVapourThanItCanHold() {
+        weather = Weather.constant(0);
+        Run run = start();
+        run.set(people, 0);
+        run.until(48 * HOUR);
+        assertThat(room.vapourPressure(run.now())).isCloseTo(611.2, within(0.2));
+    }
+
+    /** Saturated at 5 °C: 872.6 Pa (IAPWS SR1-86); the rest of 1200 Pa lies on the panes and comes back with the warmth. */
+    @Test
+    void aRoomThatGrowsColdDropsVapourAndTakesItUpAgain() {
+        Setting cooling = tank.builder().setting("cooling", 0);
+        tank.with((now, out) -> out.heat(fabric, tank.world(), now.value(cooling)));
+        Run run = start();
+        run.set(people, 0).set(changes, 0).set(cooling, 4e6 * 15 / HOUR).until(HOUR);
+        double atFive = room.amountFor(1200, TEMPERATURE) / room.amountFor(1200, 5) * 1200;
+        assertThat(atFive).as("what it would have by the gas law alone").isGreaterThan(1100);
+        assertThat(room.vapourPressure(run.now())).isCloseTo(872.6, within(0.3));
+        run.set(cooling, -4e6 * 15 / HOUR).until(2 * HOUR);
+        assertThat(room.vapourPressure(run.now())).isCloseTo(1200, within(1e-6));
     }
 }

@@ -25,7 +25,7 @@ class LimewaterTopOffTest {
         Body water = tank.water();
         Body reservoir = tank.builder().pool("reservoir", Stock.WATER, Stock.HEAT, Stock.ALKALINITY, Stock.CALCIUM);
         Setting works = tank.builder().setting("top-off", 1);
-        tank.with(new TopOffFloat(reservoir, water, 0.2, 0.5e-3, 5e-3 / 3600, works))
+        tank.with(new TopOffFloat(reservoir, water, 0.2, 0.5e-3, 5e-3 / 3600, works, null))
                 .with((now, out) -> out.move(Stock.WATER, water, tank.world(), EVAPORATION));
         Network network = tank.builder().build();
         State state = tank.filled(network, 25, 0.2).dissolve(water, Stock.ALKALINITY, 2.5);

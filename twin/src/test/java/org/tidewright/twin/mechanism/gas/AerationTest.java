@@ -16,7 +16,6 @@ import org.tidewright.twin.TestVessel;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.mechanism.air.AirOver;
-import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.WaveProgramme;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
@@ -40,7 +39,12 @@ class AerationTest {
 
     /** Surface under air of a partial pressure; the velocities hold for oxygen at 25 °C. */
     private void surface(double pressure, double still, double stirred, double cover, boolean isStirred) {
-        surface(pressure, still, stirred, cover, new Stirrer(isStirred ? vessel.mains() : Supply.NONE, 3, null));
+        surface(
+                pressure,
+                still,
+                stirred,
+                cover,
+                new Stirrer(isStirred ? vessel.mains() : TestVessel.noPower(), 3, null));
     }
 
     private void surface(double pressure, double still, double stirred, double cover, Stirrer... stirrers) {
@@ -54,7 +58,7 @@ class AerationTest {
                 vessel.exactly("still", "m/s", still),
                 vessel.exactly("stirred", "m/s", stirred),
                 vessel.exactly("cover", "1", cover),
-                List.of(stirrers)));
+                new Stirring(List.of(stirrers))));
     }
 
     private double oxygenAfter(double seconds, double temperature) {
@@ -101,7 +105,7 @@ class AerationTest {
                 VELOCITY,
                 1,
                 new Stirrer(vessel.mains(), 1, null),
-                new Stirrer(Supply.NONE, 15, null));
+                new Stirrer(TestVessel.noPower(), 15, null));
         assertThat(oxygenAfter(6 * HOUR, 25)).isCloseTo(aired(VELOCITY / 2), withinPercentage(1e-5));
     }
 
@@ -232,11 +236,45 @@ class AerationTest {
         assertThat(oxygenAfter(HOUR / 2, 25)).isCloseTo(closed, withinPercentage(0.01));
     }
 
+    /** Each by its own distance from rest, as the root of 568 over 668: Wanninkhof 2014, table 1, seawater of 20 °C. */
+    @Test
+    void atTheOverflowCarbonDioxideGoesAsMuchSlowerThanOxygenAsTheirSchmidtNumbersSay() {
+        AirOver air = AirOver.ledIn(vessel.world(), vessel.builder().setting("carbon dioxide", 400e-6));
+        vessel.with(new FallGases(
+                vessel.water(),
+                vessel.world(),
+                air,
+                2.0 / HOUR,
+                0.20,
+                vessel.exactly("form", "1", 0.7),
+                vessel.mains()));
+        CarbonateSystem system = CarbonateSystem.at(20, 35);
+        CarbonateState water = system.fromAlkalinityAndPartialPressure(ALKALINITY / TestVessel.DENSITY, 1000e-6);
+        CarbonateState rest = system.fromAlkalinityAndPartialPressure(ALKALINITY / TestVessel.DENSITY, 400e-6);
+        double carbon = water.inorganicCarbon() * TestVessel.DENSITY * VOLUME;
+        Network network = vessel.builder().build();
+        State state = vessel.filled(network, 20, 0.1)
+                .dissolve(vessel.water(), Stock.ALKALINITY, ALKALINITY)
+                .set(vessel.water(), Stock.INORGANIC_CARBON, carbon);
+        TestVessel.run(network, state).until(1);
+        double ofCarbon = (state.get(vessel.water(), Stock.INORGANIC_CARBON) - carbon)
+                / ((rest.carbonDioxide() - water.carbonDioxide()) * TestVessel.DENSITY);
+        double ofOxygen =
+                (state.get(vessel.water(), Stock.OXYGEN) - 0.1 * VOLUME) / (OxygenSolubility.perVolume(20, 35) - 0.1);
+        assertThat(ofCarbon / ofOxygen).isCloseTo(Math.sqrt(568.0 / 668), withinPercentage(0.1));
+    }
+
     @Test
     void noPumpNoFall() {
         AirOver air = AirOver.ledIn(vessel.world(), vessel.builder().setting("carbon dioxide", 420e-6));
         vessel.with(new FallGases(
-                vessel.water(), vessel.world(), air, 2.0 / HOUR, 0.20, vessel.exactly("form", "1", 0.7), Supply.NONE));
+                vessel.water(),
+                vessel.world(),
+                air,
+                2.0 / HOUR,
+                0.20,
+                vessel.exactly("form", "1", 0.7),
+                TestVessel.noPower()));
         assertThat(oxygenAfter(HOUR, 25)).isCloseTo(0.05, within(1e-15));
     }
 }

@@ -11,6 +11,7 @@ import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Shape;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.law.heat.WallFit;
+import org.tidewright.twin.mechanism.air.Weather;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
@@ -37,12 +38,12 @@ class ConductanceTest {
         return TestVessel.run(network, state);
     }
 
-    /** U A = 1.1 (4 1.5 + 0.6) = 7.26 W/K; T - T_room = 7 e^(-t (1/C1 + 1/C2) UA), and the mean over both is kept. */
+    /** U A = 1.1 (4 · 3 m · 0.5 m + 0.6) = 7.26 W/K; T - T_room = 7 e^(-t (1/C1 + 1/C2) UA), and the mean over both is kept. */
     @Test
     void waterAndRoomComeToTheSameTemperatureAsTheClosedFormSays() {
         double capacity = 3e6;
         Body room = room(capacity);
-        vessel.with(new WallLoss(vessel.water(), room, FOUR, 1.5, 0.6, vessel.exactly("factor", "1", 1.1)));
+        vessel.with(new WallLoss(vessel.water(), room, FOUR, 3, 0.6, 0.6, vessel.exactly("factor", "1", 1.1)));
         Run run = run(room, 20);
         double rate = 7.26 * (1 / tank + 1 / capacity);
         double mean = (27 * tank + 20 * capacity) / (tank + capacity);
@@ -80,7 +81,7 @@ class ConductanceTest {
         Setting runs = vessel.builder().setting("room heating", 1);
         vessel.with(new RoomEnvelope(
                         room, vessel.world(), Weather.constant(19), vessel.exactly("heat loss", "W/K", 65)))
-                .with(new HouseHeating(vessel.world(), room, held, runs, strength));
+                .with(new HouseHeating(vessel.world(), room, held, runs, strength, 1e6));
         Run run = run(room, 15);
         run.until(24 * HOUR);
         double closed = (strength * 21 + 65 * 19) / (strength + 65);
@@ -89,5 +90,39 @@ class ConductanceTest {
         run.until(34 * HOUR);
         assertThat(run.now().temperature(room))
                 .isCloseTo(19 + (closed - 19) * Math.exp(-65 * 10 * HOUR / capacity), within(1e-6));
+    }
+
+    /** Half the water wets half the panes: 1.1 (4 · 3 m · 0.25 m + 0.6) = 3.96 W/K; above the rim it wets no more. */
+    @Test
+    void heatLeavesThroughThePanesAsFarAsTheWaterStands() {
+        Body room = room(1e15);
+        vessel.with(new WallLoss(vessel.water(), room, FOUR, 3, 0.4, 0.6, vessel.exactly("factor", "1", 1.1)));
+        Network network = vessel.builder().build();
+        assertThat(coolingOf(network, room, 0.1)).isCloseTo(3.96 * 7, withinPercentage(1e-3));
+        assertThat(coolingOf(network, room, 0.2)).isCloseTo(1.1 * (4 * 3 * 0.4 + 0.6) * 7, withinPercentage(1e-3));
+    }
+
+    private double coolingOf(Network network, Body room, double volume) {
+        State state = vessel.filled(network, 27, 0.2).fill(vessel.water(), volume, 27, 35, 0.2);
+        state.set(room, Stock.HEAT, room.solidHeatCapacity() * 20);
+        double before = state.get(vessel.water(), Stock.HEAT);
+        TestVessel.run(network, state).until(1);
+        return before - state.get(vessel.water(), Stock.HEAT);
+    }
+
+    /** 600 W at most into 3.9 MJ/K that lose nothing: 1 K in 1.806 h, and as fast down. */
+    @Test
+    void aHouseThatGivesItsMostWarmsOrCoolsTheRoomEvenly() {
+        double capacity = 3.9e6;
+        Body room = room(capacity);
+        Setting held = vessel.builder().setting("room temperature", 30);
+        Setting runs = vessel.builder().setting("room heating", 1);
+        vessel.with(new HouseHeating(vessel.world(), room, held, runs, capacity / 1800, 600));
+        Run run = run(room, 15);
+        run.until(5 * HOUR);
+        assertThat(run.now().temperature(room)).isCloseTo(15 + 600 * 5 * HOUR / capacity, within(1e-9));
+        run.set(held, 0);
+        run.until(8 * HOUR);
+        assertThat(run.now().temperature(room)).isCloseTo(15 + 600 * 2 * HOUR / capacity, within(1e-9));
     }
 }

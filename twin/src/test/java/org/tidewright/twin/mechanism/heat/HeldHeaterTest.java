@@ -10,7 +10,11 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.twin.TestVessel;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Mechanism;
+import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.contract.Transfers;
+import org.tidewright.twin.contract.View;
+import org.tidewright.twin.contract.Watch;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
@@ -62,18 +66,36 @@ class HeldHeaterTest {
                         new HeldHeater("heater", vessel.water(), vessel.world(), POWER, SETPOINT, BAND, supply));
     }
 
+    /** The same heater with its clicks. */
+    private record Clicking(Body water, Body room, Supply supply, Setting heating) implements Mechanism {
+        @Override
+        public void act(View now, Transfers out) {
+            if (now.value(heating) > 0) {
+                supply.draw(now, out, POWER, 1, water, room);
+            }
+        }
+
+        @Override
+        public List<Watch> watches() {
+            return List.of(
+                    new Watch(
+                            "on",
+                            Watch.Crossing.FALLING,
+                            now -> now.value(heating) > 0 ? 1 : now.temperature(water) - SETPOINT + BAND / 2,
+                            (now, switches) -> switches.set(heating, 1)),
+                    new Watch(
+                            "off",
+                            Watch.Crossing.RISING,
+                            now -> now.value(heating) > 0 ? now.temperature(water) - SETPOINT - BAND / 2 : -1,
+                            (now, switches) -> switches.set(heating, 0)));
+        }
+    }
+
     private static TwoDays clicking(double conductance) {
         return twoDays(
                 conductance,
-                (vessel, supply) -> new Heater(
-                        "heater",
-                        vessel.water(),
-                        vessel.world(),
-                        POWER,
-                        SETPOINT,
-                        BAND,
-                        supply,
-                        vessel.builder().setting("heater calls", 0)));
+                (vessel, supply) -> new Clicking(
+                        vessel.water(), vessel.world(), supply, vessel.builder().setting("heater calls", 0)));
     }
 
     @Test

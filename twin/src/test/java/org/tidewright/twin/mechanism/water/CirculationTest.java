@@ -40,11 +40,16 @@ class CirculationTest {
         return new Run(network, network.usualParameters(), state, accuracy);
     }
 
+    /** As much up as down: volumes stay as they are. */
+    private Circulation level(Supply supply) {
+        return new Circulation(display.water(), sump, FLOW, 0, 0, 0, supply);
+    }
+
     /** The difference falls as e^(-Q t (1/V1 + 1/V2)): a time constant of 100 s. */
     @ParameterizedTest
     @ValueSource(doubles = {1e-4, 1e-6})
     void whatIsPouredIntoTheSumpIsEvenWithinMinutes(double relative) {
-        display.with(Circulation.level(display.water(), sump, FLOW, pump));
+        display.with(level(pump));
         Network network = display.builder().build();
         State state = filled(network);
         state.set(sump, Stock.NITRATE, 0.048);
@@ -67,7 +72,7 @@ class CirculationTest {
     @ValueSource(doubles = {1e-4, 1e-6})
     void aSourceAboveAndASinkBelowStandApartByTheirRateOverTheFlow(double relative) {
         double source = 1e-6;
-        display.with(Circulation.level(display.water(), sump, FLOW, pump))
+        display.with(level(pump))
                 .with((now, out) -> out.move(Stock.NITRATE, display.world(), display.water(), source))
                 .with((now, out) -> out.move(Stock.NITRATE, sump, display.world(), source));
         Network network = display.builder().build();
@@ -115,7 +120,7 @@ class CirculationTest {
 
     @Test
     void aPumpThatStandsStillMovesNothing() {
-        display.with(Circulation.level(display.water(), sump, FLOW, Supply.NONE));
+        display.with(level(TestVessel.noPower()));
         Network network = display.builder().build();
         State state = filled(network);
         state.set(sump, Stock.NITRATE, 0.048);

@@ -44,7 +44,7 @@ class TopOffFloatTest {
     void itPumpsInFortyDaysWhatAClickingFloatPumps() {
         evaporation();
         Setting state = section.builder().setting("top-off", 1);
-        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state));
+        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state, null));
         Network network = section.builder().build();
         State averaged = filled(network);
         TestVessel.run(network, averaged).until(40 * DAY);
@@ -78,7 +78,7 @@ class TopOffFloatTest {
     void itHoldsTheLevelToWhatEvaporatesInHalfAnHour() {
         evaporation();
         Setting state = section.builder().setting("top-off", 1);
-        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state));
+        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state, null));
         Network network = section.builder().build();
         State end = filled(network);
         TestVessel.run(network, end).until(10 * DAY);
@@ -89,7 +89,7 @@ class TopOffFloatTest {
     @Test
     void stuckOnItEmptiesTheReservoirAtTheFlowOfItsPump() {
         Setting state = section.builder().setting("top-off", 2);
-        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state));
+        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state, null));
         Network network = section.builder().build();
         State end = filled(network);
         Run run = TestVessel.run(network, end);
@@ -104,11 +104,26 @@ class TopOffFloatTest {
     void stuckOffItLeavesTheLossToTheSection() {
         evaporation();
         Setting state = section.builder().setting("top-off", 0);
-        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state));
+        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state, null));
         Network network = section.builder().build();
         State end = filled(network);
         TestVessel.run(network, end).until(3 * DAY);
         assertThat(end.get(section.water(), Stock.WATER)).isCloseTo(8 * LITRE, within(1e-12));
         assertThat(end.get(reservoir, Stock.WATER)).isEqualTo(RESERVOIR);
+    }
+
+    @Test
+    void aPumpWithoutMainsPoursNothing() {
+        Setting state = section.builder().setting("top-off", 1);
+        Setting mains = section.builder().setting("power", 1);
+        evaporation();
+        section.with(new TopOffFloat(reservoir, section.water(), FULL, PLAY, PUMP, state, mains));
+        Network network = section.builder().build();
+        State end = filled(network);
+        Run run = TestVessel.run(network, end).set(mains, 0);
+        run.until(2 * DAY);
+        assertThat(end.get(reservoir, Stock.WATER)).isEqualTo(RESERVOIR);
+        run.set(mains, 1).until(3 * DAY);
+        assertThat(end.get(reservoir, Stock.WATER)).isLessThan(RESERVOIR);
     }
 }

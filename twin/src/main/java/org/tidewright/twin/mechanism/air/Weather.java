@@ -1,4 +1,4 @@
-package org.tidewright.twin.mechanism.heat;
+package org.tidewright.twin.mechanism.air;
 
 import org.tidewright.seawater.unit.Unit;
 
@@ -11,6 +11,11 @@ public interface Weather {
     /** The same all the time. */
     static Weather constant(@Unit("degC") double temperature) {
         return time -> temperature;
+    }
+
+    /** One temperature until a moment, and from then on weather that counts its time from there. */
+    static Weather from(@Unit("s") double moment, @Unit("degC") double before, Weather then) {
+        return time -> time < moment ? before : then.temperature(time - moment);
     }
 
     /**
