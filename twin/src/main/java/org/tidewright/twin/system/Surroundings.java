@@ -47,6 +47,7 @@ final class Surroundings {
     private final double vapourWithin;
     private final double carbonDioxideOutdoors;
     private final double usualChanges;
+    private final double unnamed;
 
     Surroundings(Plan plan, Network.Builder builder, Levers levers, World world, Weather weather) {
         described = plan.room();
@@ -63,6 +64,7 @@ final class Surroundings {
         usualChanges = described.airChanges() == null
                 ? USUAL_CHANGES
                 : described.airChanges().in("1/s");
+        unnamed = described.people().isEmpty() ? keeping(described.usualCarbonDioxide(), usual) : 0;
         changes =
                 levers.amount("air changes", "of the room; an open window makes 3 to 10 an hour", "1/s", usualChanges);
         temperature = levers.amount("room temperature", "what its heating and cooling hold", "degC", usual);
@@ -73,6 +75,18 @@ final class Surroundings {
                 air, world.outdoors(), changes, vapourOutdoors(plan, usual), carbonDioxideOutdoors * ATMOSPHERE));
     }
 
+    /** People who on the mean of the day keep the room's air at a share of carbon dioxide. */
+    private double keeping(@Unit("1") double carbonDioxide, @Unit("degC") double usual) {
+        double excess = Math.max(0, carbonDioxide - carbonDioxideOutdoors) * ATMOSPHERE;
+        return air.amountFor(excess, usual) * usualChanges / Breath.CARBON_DIOXIDE;
+    }
+
+    /** People who are always there for those the plan does not name, as a mean of the day; 0 where it names any. */
+    @Unit("1")
+    double unnamed() {
+        return unnamed;
+    }
+
     private double volume() {
         return described.airVolume() == null
                 ? described.floorArea().in("m^2") * USUAL_HEIGHT
@@ -80,8 +94,8 @@ final class Surroundings {
     }
 
     /**
-     * The vapour outdoors that lets the room have its stated humidity with the tank in it: what the plan says is measured
-     * beside the tank.
+     * The vapour outdoors that lets the room have its stated humidity with the tank in it, and with those who are always
+     * there: what the plan says is measured beside the tank.
      */
     private double vapourOutdoors(Plan plan, double usual) {
         double evaporated = RunningHeat.of(plan)
@@ -89,8 +103,9 @@ final class Surroundings {
                         plan.water().temperature().in("degC"),
                         usual,
                         described.humidity().in("1"));
-        double ofTank = evaporated / (air.waterFor(1, usual) * FRESH_DENSITY * usualChanges);
-        return Math.max(DRIEST_OUTDOORS * vapourWithin, vapourWithin - ofTank);
+        double breathed = unnamed * Breath.VAPOUR * FRESH_DENSITY;
+        double within = (evaporated + breathed) / (air.waterFor(1, usual) * FRESH_DENSITY * usualChanges);
+        return Math.max(DRIEST_OUTDOORS * vapourWithin, vapourWithin - within);
     }
 
     private static final double FRESH_DENSITY = 997.05;
@@ -116,7 +131,12 @@ final class Surroundings {
         double usual = described.temperature().in("degC");
         state.set(fabric, Stock.HEAT, fabric.solidHeatCapacity() * usual);
         state.set(air.air(), Stock.WATER, air.waterFor(vapourWithin, usual));
-        state.set(air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideOutdoors * ATMOSPHERE, usual));
+        state.set(air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideAtRest() * ATMOSPHERE, usual));
+    }
+
+    /** Of the room's air with those who are always there. */
+    private double carbonDioxideAtRest() {
+        return unnamed > 0 ? described.usualCarbonDioxide() : carbonDioxideOutdoors;
     }
 
     Body fabric() {
