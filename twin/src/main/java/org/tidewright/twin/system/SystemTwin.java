@@ -19,9 +19,7 @@ import org.tidewright.twin.mechanism.heat.Weather;
 import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.Circulation;
-import org.tidewright.twin.run.Accuracy;
 import org.tidewright.twin.run.Network;
-import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
 import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.PowerSupplies;
@@ -34,9 +32,6 @@ import org.tidewright.twin.tank.Water;
  * is midnight.
  */
 public final class SystemTwin {
-    /** Suspended waste, guts and the room's air settle within days; what takes longer starts where it would end. */
-    private static final double SETTLING_DAYS = 7;
-
     private final Plan plan;
     private final Water water;
     private final Network network;
@@ -47,6 +42,7 @@ public final class SystemTwin {
     private final Levers levers;
     private final Lamps overDisplay;
     private final FirstState firstState;
+    private final Limes limes;
     private final PowerSupplies supplies;
 
     /** The twin of a plan in unchanging weather, by the plan's own regime. */
@@ -81,8 +77,8 @@ public final class SystemTwin {
         AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, stated, levers, world, pools, basins, lamps);
         Bacteria bacteria = new Bacteria(plan, builder, rocks, world, pools, basins);
         Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
-        new Limes(
-                plan, builder, stated, kept, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
+        limes = new Limes(
+                plan, builder, stated, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
         network = builder.build();
         supplies.works().forEach((device, works) -> levers.add(device, "whether it runs", works));
         firstState = new FirstState(
@@ -222,16 +218,33 @@ public final class SystemTwin {
     }
 
     /**
+     * A system that runs.
+     *
+     * @param parameters of the draw, with those found that make it do what the plan states
+     */
+    public record Settled(State state, @Unit("*") double[] parameters) {}
+
+    /**
      * All bodies of a system that runs, once pools and air have come to rest with each other: after days of its own regime,
      * with the water then set to what the plan states, its carbon dioxide as it was found.
      */
-    public State settled(@Unit("*") double[] parameters) {
-        State state = start(parameters);
-        Run run = new Run(network, parameters, state, Accuracy.OF_A_YEAR);
-        run.until(SETTLING_DAYS * 86_400);
-        double carbonDioxide = run.now().solution(display()).partialPressure();
-        firstState.state(state, parameters, carbonDioxide);
-        return state;
+    public Settled settled(@Unit("*") double[] parameters) {
+        return new SettlingIn(this, firstState, limes).of(parameters, null);
+    }
+
+    /**
+     * The same of a system that differs from another in how it is run: corals and coralline algae grow as those do under the
+     * same conditions, and what they use follows.
+     *
+     * @param growth of the other, {@link #skeletonGrowth}
+     */
+    public Settled settled(@Unit("*") double[] parameters, @Unit("1") double growth) {
+        return new SettlingIn(this, firstState, limes).of(parameters, growth);
+    }
+
+    /** Factor on the growth of skeletons that makes up a stated use; 1 where none is stated. */
+    public @Unit("1") double skeletonGrowth(@Unit("*") double[] parameters) {
+        return limes.matched() == null ? 1 : parameters[limes.matched().factor().index()];
     }
 
     /** The air of the room, for reading. */
