@@ -3,8 +3,8 @@ package org.tidewright.testkit;
 import java.util.Locale;
 
 /**
- * The plan, as text, of the 400 L tank of the worked examples of heat: without a sump, its room at 50 % humidity. It is
- * square here, which gives 400 L the 0.675 m² of surface and 1.98 m² of wetted panes of the examples.
+ * The plan, as text, of the 400 L tank of the worked examples of heat: without a sump, its room at 50 % humidity and with
+ * nobody in it. It is square here, which gives 400 L the 0.675 m² of surface and 1.98 m² of wetted panes of the examples.
  */
 public final class WorkedTank {
     private WorkedTank() {}
@@ -28,6 +28,7 @@ public final class WorkedTank {
                   floor_area: %s m²
                   construction: medium
                   heat_loss: %s W/K
+                  carbon_dioxide: 423 ppm
                 display:
                   length: 0.8216 m
                   width: 0.8216 m

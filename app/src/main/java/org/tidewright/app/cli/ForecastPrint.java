@@ -3,6 +3,7 @@ package org.tidewright.app.cli;
 import java.util.List;
 import java.util.Locale;
 import org.tidewright.husbandry.advice.FigureText;
+import org.tidewright.husbandry.forecast.AssumedAir;
 import org.tidewright.husbandry.forecast.Explained;
 import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.husbandry.forecast.LeverText;
@@ -56,6 +57,10 @@ final class ForecastPrint {
         if (!report.warnings().isEmpty()) {
             prose.blank();
         }
+        AssumedAir.of(report.plan().room()).ifPresent(air -> {
+            prose.paragraph(air);
+            prose.blank();
+        });
         if (report.doubt() != null) {
             doubt(prose, report.doubt(), units);
             return;

@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.forecast.AssumedAir;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.forecast.UsualDay.Lime;
@@ -116,6 +117,7 @@ public final class DayWords {
 
     static List<String> remarks(DayStudy study) {
         List<String> remarks = new ArrayList<>();
+        AssumedAir.of(study.plan().room()).ifPresent(remarks::add);
         DayFigures day = study.changed() == null ? study.planned() : study.changed();
         double fromRoom = day.room().mean() - study.outdoors();
         double fromTank = day.water().mean() - day.room().mean();

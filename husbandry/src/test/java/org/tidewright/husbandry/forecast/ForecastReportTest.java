@@ -50,7 +50,7 @@ class ForecastReportTest {
 
     @Test
     void aDoseLeftOutIsToldByTheAlkalinityItCosts() {
-        ForecastReport report = ForecastReport.of(plan, forecast, 7, 169, List.of(change("bicarbonate dose -50 %")));
+        ForecastReport report = ForecastReport.of(plan, forecast, 3, 73, List.of(change("bicarbonate dose -50 %")));
         assertThat(report.lead(UnitSystem.METRIC)).contains("alkalinity").contains("dKH");
     }
 

@@ -95,6 +95,6 @@ public record Gear(
                     most = 8)
             Amount chamberPh,
 
-            @Entry(value = "mass of media in it, when dry", unit = "kg", least = 0.01, most = 200) @Nullable
+            @Entry(value = "mass of media in it, when dry", unit = "kg", least = 0.01, most = 200)
             Amount mediaMass) {}
 }

@@ -48,8 +48,26 @@ public record Room(
         @Nullable
         Amount carbonDioxideOutdoors,
 
+        @Entry(
+                value =
+                        "carbon dioxide in its air on the mean of the day, where people are left out; 600 ppm, usual of a"
+                                + " lived-in room, where both are",
+                unit = "1",
+                least = 200e-6,
+                most = 10_000e-6)
+        @Nullable
+        Amount carbonDioxide,
+
         @Entry(value = "when people are in it, who breathe out carbon dioxide", most = 24)
         List<People> people) {
+    /** Carbon dioxide of the air of a room that is lived in, mean of the day, 500 to 1000 ppm; common practice. */
+    @Unit("1")
+    public static final double LIVED_IN = 600e-6;
+
+    /** Carbon dioxide in its air on the mean of the day where no people are named. */
+    public @Unit("1") double usualCarbonDioxide() {
+        return carbonDioxide == null ? LIVED_IN : carbonDioxide.in("1");
+    }
 
     /** People who are in the room for the same hours of every day. */
     public record People(

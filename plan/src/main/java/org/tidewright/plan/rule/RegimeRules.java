@@ -21,6 +21,13 @@ final class RegimeRules {
     private RegimeRules() {}
 
     static void check(Plan plan, Findings findings) {
+        if (plan.room().carbonDioxide() != null && !plan.room().people().isEmpty()) {
+            findings.add(
+                    "room.carbon_dioxide",
+                    plan.room().carbonDioxide().toString(),
+                    "none where people are named: their breath and the air changes make it",
+                    "Remove one of the two.");
+        }
         for (int i = 0; i < plan.feeding().size(); i++) {
             Feeding feeding = plan.feeding().get(i);
             String path = "feeding[" + (i + 1) + "]";

@@ -39,9 +39,19 @@ public final class Forecast {
      * @param parameters values in the order of its network's
      */
     public Forecast(SystemTwin twin, @Unit("*") double[] parameters) {
+        this(twin, twin.settled(parameters));
+    }
+
+    private Forecast(SystemTwin twin, SystemTwin.Settled settled) {
         this.twin = twin;
-        this.parameters = parameters.clone();
-        start = twin.settled(this.parameters);
+        parameters = settled.parameters();
+        start = settled.state();
+    }
+
+    /** Of the same animals by another regime, at the usual values of what is not known exactly. */
+    Forecast runBy(Plan changed) {
+        SystemTwin other = SystemTwin.of(changed);
+        return new Forecast(other, other.settled(other.network().usualParameters(), twin.skeletonGrowth(parameters)));
     }
 
     public SystemTwin twin() {

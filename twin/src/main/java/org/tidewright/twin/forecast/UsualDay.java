@@ -138,7 +138,7 @@ public final class UsualDay {
     /** The day of other habits. */
     public Day with(Habits habits) {
         Plan changed = limed(habits.lime());
-        Forecast from = changed.equals(plan) ? forecast : Forecast.of(changed);
+        Forecast from = changed.equals(plan) ? forecast : forecast.runBy(changed);
         return day(week(from, changes(from, habits)), habits, changed);
     }
 

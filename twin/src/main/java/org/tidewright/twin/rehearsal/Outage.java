@@ -52,6 +52,7 @@ public final class Outage {
     private final double begins;
     private final SystemTwin twin;
     private final State usualState;
+    private final double growth;
     private final Run usual;
     private final Run.Method method;
 
@@ -103,14 +104,15 @@ public final class Outage {
         this.volumes = volumes;
         this.bounds = List.copyOf(bounds);
         double endOfNight = SystemTwin.endOfNight(plan);
-        begins = (SystemTwin.SETTLING_DAYS + 1) * DAY + endOfNight;
+        begins = DAY + endOfNight;
         Weather weather = Weather.from(
                 begins, plan.room().temperature().in("degC"), order.outdoors().weather());
         twin = SystemTwin.of(plan, weather, order.backupUsed(), this::watches);
-        double[] parameters = twin.network().usualParameters();
-        usualState = twin.start(parameters);
-        usual = twin.settle(parameters, usualState);
+        SystemTwin.Settled settled = twin.settled(twin.network().usualParameters());
+        usualState = settled.state();
+        usual = new Run(twin.network(), settled.parameters(), usualState, Accuracy.OF_A_YEAR);
         usual.until(begins - NIGHT);
+        growth = twin.skeletonGrowth(settled.parameters());
         boolean circulates = order.backupUsed() && twin.supplies().isBacked(Names.RETURN_PUMP);
         method = circulates ? Run.Method.AS_SUITS : Run.Method.EXPLICIT;
     }
@@ -189,7 +191,8 @@ public final class Outage {
         return failed(eve, eve.state(), parameters, true);
     }
 
-    private Failure eve(double[] parameters) {
+    private Failure eve(double[] drawn) {
+        double[] parameters = twin.growing(drawn, growth);
         State state = usualState.copy();
         Run run = Run.from(usual, parameters, state, Accuracy.OF_A_YEAR, Run.Method.AS_SUITS);
         run.until(begins);

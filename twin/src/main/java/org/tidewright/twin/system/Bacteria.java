@@ -1,6 +1,8 @@
 package org.tidewright.twin.system;
 
+import org.tidewright.plan.model.Display;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Refugium;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
@@ -26,13 +28,12 @@ final class Bacteria {
     private final Drawn greatestCapacity;
 
     private final Parameter perKelvin;
+    private final Parameter phosphateRatio;
 
     Bacteria(Plan plan, Network.Builder builder, Rocks rocks, World world, Pools pools, Basins basins) {
         Doubt doubt = new Doubt(builder);
         Body display = basins.display().body();
-        double sandBed = plan.display().sand() == null
-                ? 0
-                : plan.display().length().in("m") * plan.display().width().in("m");
+        double sandBed = sandBeds(plan);
         greatestCapacity = greatestCapacity(builder, rocks.all(), sandBed, basins);
         perKelvin = doubt.of(
                 "nitrification, factor per kelvin",
@@ -43,21 +44,34 @@ final class Bacteria {
         nitrification(builder, doubt, world, pools, display);
         decay(builder, doubt, world, pools, basins);
         denitrification(builder, world, pools, display, rocks.all(), sandBed);
+        phosphateRatio = doubt.of(
+                "phosphate on rock and sand, ratio to that in the water",
+                "1",
+                PhosphateAdsorption.RESERVOIR_RATIO,
+                Basis.FROM_MEMORY,
+                "apparent capacity 5–50 times what is dissolved; weak");
         builder.add(new RockPhosphate(
                 display,
                 pools.rockPhosphate(),
-                doubt.of(
-                        "phosphate on rock and sand, ratio to that in the water",
-                        "1",
-                        PhosphateAdsorption.RESERVOIR_RATIO,
-                        Basis.FROM_MEMORY,
-                        "apparent capacity 5–50 times what is dissolved; weak"),
+                phosphateRatio,
                 doubt.of(
                         "phosphate on rock and sand, rate of exchange",
                         "1/s",
                         PhosphateAdsorption.RESERVOIR_EXCHANGE,
                         Basis.FROM_MEMORY,
                         "0.02–0.1 a day; weak")));
+    }
+
+    /** Ground that sand covers in display and refugium; a sump's section has none. */
+    private static @Unit("m^2") double sandBeds(Plan plan) {
+        Display display = plan.display();
+        double area = display.sand() == null
+                ? 0
+                : display.length().in("m") * display.width().in("m");
+        Refugium refugium = plan.refugium();
+        return refugium == null || refugium.sand() == null
+                ? area
+                : area + refugium.length().in("m") * refugium.width().in("m");
     }
 
     private static Drawn greatestCapacity(Network.Builder builder, Drawn rock, double sandBed, Basins basins) {
@@ -192,10 +206,8 @@ final class Bacteria {
         return greatestCapacity;
     }
 
-    /** Factor of warmth of both steps at a temperature, usual value. */
-    @Unit("1")
-    static double usualWarmth(@Unit("degC") double temperature) {
-        return org.tidewright.twin.law.nutrient.Nitrification.warmth(
-                temperature, org.tidewright.twin.law.nutrient.Nitrification.PER_KELVIN.usual());
+    /** Phosphate that rock and sand hold, over what the display's water holds, at rest. */
+    Drawn phosphateRatio() {
+        return phosphateRatio;
     }
 }

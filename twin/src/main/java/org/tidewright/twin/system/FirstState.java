@@ -9,7 +9,6 @@ import org.tidewright.twin.contract.Draw;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.law.biota.Partition;
 import org.tidewright.twin.law.nutrient.Nitrifiers;
-import org.tidewright.twin.law.nutrient.PhosphateAdsorption;
 import org.tidewright.twin.law.nutrient.Remineralisation;
 import org.tidewright.twin.mechanism.biota.Fish;
 import org.tidewright.twin.mechanism.nutrient.Nitrification;
@@ -89,11 +88,9 @@ final class FirstState {
         state(state, parameters, USUAL_CARBON_DIOXIDE);
         room.fill(state);
         supplies.fill(state, parameters);
-        topOffs.fill(state);
-        algaeBeds.fill(state, draw);
         waste(state);
         nitrifiers(state, draw);
-        life.fill(state, parameters, fed);
+        life.rest(state, parameters, fed);
         fewAlgae(state);
         return state;
     }
@@ -126,9 +123,13 @@ final class FirstState {
         return state;
     }
 
-    /** Sets what the plan states of the water, with carbon for a partial pressure of carbon dioxide. */
+    /**
+     * Sets what the plan states: the water, with carbon for a partial pressure of carbon dioxide, its algae and fish. The
+     * reservoir is full, because it was filled the midnight from which days are counted.
+     */
     void state(State state, @Unit("*") double[] parameters, @Unit("atm") double carbonDioxide) {
-        KeptWater stated = kept.in(Draw.of(parameters));
+        Draw draw = Draw.of(parameters);
+        KeptWater stated = kept.in(draw);
         for (Basins.Basin basin : basins.all()) {
             Body body = basin.body();
             state.dissolve(body, Stock.SALT, stated.salt())
@@ -153,7 +154,10 @@ final class FirstState {
         state.set(
                 pools.rockPhosphate(),
                 Stock.PHOSPHATE,
-                PhosphateAdsorption.RESERVOIR_RATIO.usual() * stated.phosphate() * display);
+                bacteria.phosphateRatio().in(draw) * stated.phosphate() * display);
+        topOffs.fill(state);
+        algaeBeds.fill(state, draw);
+        life.stock(state);
     }
 
     /** Waste as it comes to rest between what the animals drop and what rots. */

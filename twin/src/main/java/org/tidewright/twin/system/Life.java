@@ -247,15 +247,19 @@ final class Life {
                 grazers));
     }
 
-    /** Fish as they are bought, fed and at rest, and communities with the reserve at which they rest. */
-    void fill(State state, @Unit("*") double[] parameters, Ration fed) {
+    /** Fish as the plan states them, as fat as they are bought. */
+    void stock(State state) {
         state.set(pools.fish(), Stock.ORGANIC_CARBON, shoal.mass() * BodyComposition.CARBON)
                 .set(pools.fish(), Stock.ORGANIC_NITROGEN, shoal.mass() * BodyComposition.NITROGEN)
-                .set(pools.fish(), Stock.ORGANIC_PHOSPHORUS, shoal.mass() * BodyComposition.PHOSPHORUS)
-                .set(
-                        pools.reserve(),
-                        Stock.ORGANIC_CARBON,
-                        DAY * fed.carbon() * shoal.diet().carbon().excreted());
+                .set(pools.fish(), Stock.ORGANIC_PHOSPHORUS, shoal.mass() * BodyComposition.PHOSPHORUS);
+    }
+
+    /** Reserves where they rest, of fish that are fed and of communities in the plan's light. */
+    void rest(State state, @Unit("*") double[] parameters, Ration fed) {
+        state.set(
+                pools.reserve(),
+                Stock.ORGANIC_CARBON,
+                DAY * fed.carbon() * shoal.diet().carbon().excreted());
         communities.forEach(
                 (reserve, rates) -> state.set(reserve, Stock.ORGANIC_CARBON, rates.reserveAtRest(parameters)));
     }

@@ -7,11 +7,9 @@ import org.tidewright.plan.model.Gear;
 import org.tidewright.plan.model.Inhabitants;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.quantity.Amount;
-import org.tidewright.seawater.carbonate.CarbonateSystem;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
-import org.tidewright.twin.contract.Draw;
 import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
@@ -30,16 +28,13 @@ import org.tidewright.twin.tank.Water;
 
 /** Lime: what corals and coralline algae lay down, what falls out, what a reactor dissolves. */
 final class Limes {
-    private static final double DAY = 86_400;
     private static final String CORALS = "corals' skeletons";
     private static final String CORALLINE = "coralline algae";
     private static final String USE = "alkalinity use";
+    private static final String MATCH = "skeletons, growth that makes up the stated use, factor";
 
     /** An electrode set with dilute buffers reads so much above the total scale in seawater; from memory. */
     private static final double METER_ABOVE_TOTAL = 0.13;
-
-    /** Carbon dioxide at which a stated use of alkalinity is taken to have been measured. */
-    private static final double USUAL_CARBON_DIOXIDE = 500e-6;
 
     /** Area seen from above over area of tissue where only tissue is stated; an estimate. */
     private static final double PLAN_OVER_TISSUE = 0.4;
@@ -47,17 +42,24 @@ final class Limes {
     private final Plan plan;
     private final Network.Builder builder;
     private final Stated stated;
-    private final KeptWater.InDraw kept;
     private final Water water;
     private final Basins basins;
     private final Pools pools;
     private final Lamps lamps;
+    private @Nullable Matched matched;
+
+    /**
+     * Skeletons that shall make up a stated use.
+     *
+     * @param factor on their growth; 1 lays down the whole use under the reference conditions of {@link Calcification}
+     * @param use of alkalinity by the whole system, mol/s
+     */
+    record Matched(Parameter factor, Drawn use) {}
 
     Limes(
             Plan plan,
             Network.Builder builder,
             Stated stated,
-            KeptWater.InDraw kept,
             Levers levers,
             World world,
             Pools pools,
@@ -69,7 +71,6 @@ final class Limes {
         this.plan = plan;
         this.builder = builder;
         this.stated = stated;
-        this.kept = kept;
         this.water = water;
         this.basins = basins;
         this.pools = pools;
@@ -93,16 +94,30 @@ final class Limes {
         Drawn ofCoralline = draw -> area.in(draw) * Calcifier.CORALLINE_ALGAE.rate();
         Setting coralline = levers.factor("coralline algae", "the plan's coralline algae");
         if (inhabitants.alkalinityUse() != null) {
-            double used = systemVolume() / 2 / meanResponse();
-            Drawn use = use(inhabitants.alkalinityUse());
+            Drawn stated = use(inhabitants.alkalinityUse());
+            double volume = systemVolume();
+            Drawn use = draw -> stated.in(draw) * volume;
+            Parameter factor = builder.parameter(
+                    MATCH,
+                    "1",
+                    1,
+                    1,
+                    1,
+                    Basis.YOUR_PLAN,
+                    "found for each draw while it settles, so that the system uses what the plan states");
+            matched = new Matched(factor, use);
             Drawn share = draw -> {
                 double all = ofCorals + ofCoralline.in(draw);
                 return all > 0 ? ofCorals / all : 1;
             };
-            growth(CORALS, draw -> share.in(draw) * use.in(draw) * used, Calcification.MAGNESIUM_IN_CORAL, corals);
+            growth(
+                    CORALS,
+                    draw -> share.in(draw) * draw.value(factor) * use.in(draw) / 2,
+                    Calcification.MAGNESIUM_IN_CORAL,
+                    corals);
             growth(
                     CORALLINE,
-                    draw -> (1 - share.in(draw)) * use.in(draw) * used,
+                    draw -> (1 - share.in(draw)) * draw.value(factor) * use.in(draw) / 2,
                     Calcification.MAGNESIUM_IN_CORALLINE,
                     coralline);
         } else {
@@ -191,26 +206,10 @@ final class Limes {
             Inhabitants.Coral.Form.LOBOPHYLLIA, Calcifier.LOBOPHYLLIA,
             Inhabitants.Coral.Form.FAVITES, Calcifier.FAVITES));
 
-    /** Mean answer of a skeleton to a day of the plan's light in the plan's water. */
-    private double meanResponse() {
-        KeptWater usual = kept.in(Draw.USUAL);
-        double saturation = CarbonateSystem.at(water.temperature(), water.salinity())
-                .fromAlkalinityAndPartialPressure(usual.alkalinity() / water.density(), USUAL_CARBON_DIOXIDE)
-                .aragoniteSaturation();
-        double light = 0;
-        int parts = 288;
-        for (int i = 0; i < parts; i++) {
-            light += Calcification.lightResponse(
-                            lamps.fullLightAt(DAY * (i + 0.5) / parts),
-                            Calcification.LIGHT_SATURATION_USUAL,
-                            Calcification.LIGHT_RATIO_USUAL)
-                    / parts;
-        }
-        return light
-                * Calcification.saturationResponse(saturation, Calcification.EXPONENT_USUAL)
-                * Calcification.temperatureResponse(
-                        water.temperature(), Calcification.OPTIMUM_USUAL, Calcification.WIDTH_USUAL)
-                * Calcification.alkalinityLeft(usual.alkalinity());
+    /** What is to be matched; null where no use is stated. */
+    @Nullable
+    Matched matched() {
+        return matched;
     }
 
     private @Unit("m^3") double systemVolume() {
@@ -256,14 +255,13 @@ final class Limes {
                 CalciumReactor.RATE_HIGH,
                 Basis.FROM_MEMORY,
                 "effluent of 15–40 dKH from usual reactors");
-        double mass = described.mediaMass() == null ? 5 : described.mediaMass().in("kg");
         builder.add(new Reactor(
                 gear.name(),
                 into,
                 world.store(),
                 CalciumReactor.at(water.temperature(), water.salinity()),
                 described.chamberPh().in("1") - METER_ABOVE_TOTAL,
-                mass,
+                described.mediaMass().in("kg"),
                 effluent,
                 rate,
                 supplies.of(gear.name())));

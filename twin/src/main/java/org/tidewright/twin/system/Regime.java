@@ -13,7 +13,6 @@ import org.tidewright.seawater.gas.OxygenSolubility;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
-import org.tidewright.twin.law.carbonate.OccupantCarbonDioxide;
 import org.tidewright.twin.law.nutrient.ElementMass;
 import org.tidewright.twin.mechanism.air.People;
 import org.tidewright.twin.run.Network;
@@ -23,13 +22,6 @@ import org.tidewright.twin.tank.Water;
 /** How the keeper runs it: meals, doses, water changes, and when there are people in the room. */
 final class Regime {
     private static final double DAY = 86_400;
-
-    /** Of an adult of 70 kg who sits, mol/s. */
-    private static final double CARBON_DIOXIDE_OF_ONE = OccupantCarbonDioxide.rate(
-            OccupantCarbonDioxide.Person.MAN_30_TO_60.basalMetabolicRate(70), OccupantCarbonDioxide.SITTING);
-
-    /** Breath and skin of one, 50 g an hour; common practice. */
-    static final double VAPOUR_OF_ONE = 50e-6 / 3600;
 
     private final Feeding feeding;
 
@@ -112,14 +104,19 @@ final class Regime {
     }
 
     private static void people(Plan plan, Network.Builder builder, Levers levers, World world, Surroundings room) {
+        // Where the plan names nobody, as many as make its air, always.
         // A run begins at midnight: whose stay leads past it is there already, and who comes at midnight has come.
         double atMidnight = plan.room().people().stream()
                 .filter(group -> group.from().equals(LocalTime.MIDNIGHT)
                         || group.from().toSecondOfDay() + group.daily().in("s") > DAY)
                 .mapToDouble(org.tidewright.plan.model.Room.People::count)
                 .sum();
-        Setting present = levers.amount("people in the room", "how many there are now", "1", atMidnight);
-        builder.add(new People(world.people(), room.air().air(), present, CARBON_DIOXIDE_OF_ONE, VAPOUR_OF_ONE));
+        Setting present = levers.amount(
+                "people in the room",
+                "how many there are now; a mean of the day where the plan names none",
+                "1",
+                room.unnamed() + atMidnight);
+        builder.add(new People(world.people(), room.air().air(), present, Breath.CARBON_DIOXIDE, Breath.VAPOUR));
         for (org.tidewright.plan.model.Room.People group : plan.room().people()) {
             double from = group.from().toSecondOfDay();
             double until = (from + group.daily().in("s")) % DAY;

@@ -53,6 +53,7 @@ final class Surroundings {
     private final double vapourWithin;
     private final double carbonDioxideOutdoors;
     private final double usualChanges;
+    private final double unnamed;
 
     Surroundings(Plan plan, Network.Builder builder, Levers levers, World world, Weather weather) {
         described = plan.room();
@@ -66,6 +67,7 @@ final class Surroundings {
         usualChanges = described.airChanges() == null
                 ? USUAL_CHANGES
                 : described.airChanges().in("1/s");
+        unnamed = described.people().isEmpty() ? keeping(described.usualCarbonDioxide(), usual) : 0;
         changes =
                 levers.amount("air changes", "of the room; an open window makes 3 to 10 an hour", "1/s", usualChanges);
         temperature = levers.amount("room temperature", "what its heating and cooling hold", "degC", usual);
@@ -75,11 +77,31 @@ final class Surroundings {
         builder.add(new HouseHeating(world.house(), fabric, temperature, heating, capacity / HEATING_TIME, most));
         double vapourOutdoors = vapourOutdoors(plan, usual);
         // Its share of the air is told of dry air; vapour takes a per cent or two of the room.
-        double share = described.carbonDioxideOutdoors() == null
+        carbonDioxideOutdoors = shareOutdoors() * (ATMOSPHERE - vapourOutdoors);
+        builder.add(new Ventilation(air, world.outdoors(), changes, weather, vapourOutdoors, carbonDioxideOutdoors));
+    }
+
+    /** People who on the mean of the day keep the room's air at a share of carbon dioxide. */
+    private double keeping(@Unit("1") double carbonDioxide, @Unit("degC") double usual) {
+        return air.amountFor(excess(carbonDioxide), usual) * usualChanges / Breath.CARBON_DIOXIDE;
+    }
+
+    /** Partial pressure in the room above that outdoors at a share of carbon dioxide in dry air. */
+    private @Unit("Pa") double excess(@Unit("1") double carbonDioxide) {
+        return Math.max(0, carbonDioxide - shareOutdoors()) * (ATMOSPHERE - vapourWithin);
+    }
+
+    /** Carbon dioxide in the dry air outdoors. */
+    private @Unit("1") double shareOutdoors() {
+        return described.carbonDioxideOutdoors() == null
                 ? OUTDOORS
                 : described.carbonDioxideOutdoors().in("1");
-        carbonDioxideOutdoors = share * (ATMOSPHERE - vapourOutdoors);
-        builder.add(new Ventilation(air, world.outdoors(), changes, weather, vapourOutdoors, carbonDioxideOutdoors));
+    }
+
+    /** People who are always there for those the plan does not name, as a mean of the day; 0 where it names any. */
+    @Unit("1")
+    double unnamed() {
+        return unnamed;
     }
 
     private double volume() {
@@ -98,7 +120,7 @@ final class Surroundings {
                         plan.water().temperature().in("degC"),
                         usual,
                         described.humidity().in("1"));
-        double given = evaporated / FRESH_DENSITY + meanPeople() * Regime.VAPOUR_OF_ONE;
+        double given = evaporated / FRESH_DENSITY + (unnamed + meanPeople()) * Breath.VAPOUR;
         double above = given / (air.waterFor(1, usual) * usualChanges);
         return Math.max(DRIEST_OUTDOORS * vapourWithin, vapourWithin - above);
     }
@@ -131,7 +153,8 @@ final class Surroundings {
         double usual = described.temperature().in("degC");
         state.set(fabric, Stock.HEAT, fabric.solidHeatCapacity() * usual);
         state.set(air.air(), Stock.WATER, air.waterFor(vapourWithin, usual));
-        state.set(air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideOutdoors, usual));
+        double excess = unnamed > 0 ? excess(described.usualCarbonDioxide()) : 0;
+        state.set(air.air(), Stock.INORGANIC_CARBON, air.amountFor(carbonDioxideOutdoors + excess, usual));
     }
 
     Body fabric() {

@@ -21,7 +21,6 @@ import org.tidewright.twin.mechanism.air.Weather;
 import org.tidewright.twin.mechanism.light.Lamps;
 import org.tidewright.twin.mechanism.power.Supply;
 import org.tidewright.twin.mechanism.water.Circulation;
-import org.tidewright.twin.run.Accuracy;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
@@ -36,9 +35,6 @@ import org.tidewright.twin.tank.Water;
  * is midnight.
  */
 public final class SystemTwin {
-    /** Suspended waste, guts and the room's air settle within days; what takes longer starts where it would end. */
-    public static final double SETTLING_DAYS = 7;
-
     private static final double DAY = 86_400;
 
     private final Plan plan;
@@ -51,6 +47,7 @@ public final class SystemTwin {
     private final Levers levers;
     private final Lamps overDisplay;
     private final FirstState firstState;
+    private final Limes limes;
     private final PowerSupplies supplies;
     private final @Nullable Setting unnamedBreathe;
 
@@ -107,8 +104,8 @@ public final class SystemTwin {
         AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, stated, levers, world, pools, basins, lamps);
         Bacteria bacteria = new Bacteria(plan, builder, rocks, world, pools, basins);
         Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
-        new Limes(
-                plan, builder, stated, kept, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
+        limes = new Limes(
+                plan, builder, stated, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
         unnamedBreathe = plan.inhabitants() == null ? UnnamedAnimals.add(builder, world, basins, water) : null;
         watches.over(basins.display().body()).forEach(builder::watch);
         network = builder.build();
@@ -250,25 +247,42 @@ public final class SystemTwin {
     }
 
     /**
+     * A system that runs.
+     *
+     * @param parameters of the draw, with those found that make it do what the plan states
+     */
+    public record Settled(State state, @Unit("*") double[] parameters) {}
+
+    /**
      * All bodies of a system that runs, once pools and air have come to rest with each other: after days of its own regime,
      * with the water then set to what the plan states, its carbon dioxide as it was found.
      */
-    public State settled(@Unit("*") double[] parameters) {
-        State state = start(parameters);
-        settle(parameters, state);
-        return state;
+    public Settled settled(@Unit("*") double[] parameters) {
+        return new SettlingIn(this, firstState, limes).of(parameters, null);
     }
 
     /**
-     * Lets a {@linkplain #start state} come to rest so; the run goes on from midnight after {@link #SETTLING_DAYS} days.
+     * The same of a system that differs from another in how it is run: corals and coralline algae grow as those do under the
+     * same conditions, and what they use follows.
      *
-     * @param state which the run moves
+     * @param growth of the other, {@link #skeletonGrowth}
      */
-    public Run settle(@Unit("*") double[] parameters, State state) {
-        Run run = new Run(network, parameters, state, Accuracy.OF_A_YEAR);
-        run.until(SETTLING_DAYS * DAY);
-        firstState.state(state, parameters, run.now().solution(display()).partialPressure());
-        return run;
+    public Settled settled(@Unit("*") double[] parameters, @Unit("1") double growth) {
+        return new SettlingIn(this, firstState, limes).of(parameters, growth);
+    }
+
+    /** Factor on the growth of skeletons that makes up a stated use; 1 where none is stated. */
+    public @Unit("1") double skeletonGrowth(@Unit("*") double[] parameters) {
+        return limes.matched() == null ? 1 : parameters[limes.matched().factor().index()];
+    }
+
+    /** Parameters of a draw in which skeletons grow by a factor that was found for another. */
+    public @Unit("*") double[] growing(@Unit("*") double[] parameters, @Unit("1") double growth) {
+        double[] grown = parameters.clone();
+        if (limes.matched() != null) {
+            grown[limes.matched().factor().index()] = growth;
+        }
+        return grown;
     }
 
     /**

@@ -74,8 +74,8 @@ class StatedDoubtTest {
                 SystemTwin.of(TestPlans.read(Examples.text("harbour-room").replaceAll(" ± [0-9.]+ [^,}\n]+", "")));
         assertThat(sure.network().parameters())
                 .hasSizeLessThan(doubted.network().parameters().size());
-        State with = doubted.settled(doubted.network().usualParameters());
-        State without = sure.settled(sure.network().usualParameters());
+        State with = doubted.settled(doubted.network().usualParameters()).state();
+        State without = sure.settled(sure.network().usualParameters()).state();
         for (Stock stock : doubted.network().layout().stocks()) {
             assertThat(with.get(doubted.display(), stock))
                     .as(stock.toString())

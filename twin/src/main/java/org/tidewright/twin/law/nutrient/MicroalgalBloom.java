@@ -45,7 +45,7 @@ public final class MicroalgalBloom {
     public static final double NITROGEN_TO_PHOSPHORUS = 16;
 
     /**
-     * Dimming by the algae themselves, 1.5 m^2 per g of chlorophyll and a gram of it per mole of nitrogen; from memory.
+     * Dimming by the algae themselves, 15 m^2 per g of chlorophyll and a gram of it per mole of nitrogen; from memory.
      */
     @Unit("m^2/mol")
     public static final double SHADING = 15;
