@@ -78,7 +78,7 @@ public final class SystemTwin {
         TopOffs topOffs = new TopOffs(plan, builder, levers, world, basins);
         Regime regime = new Regime(plan, builder, world, room, pools, basins, water, levers);
         new Filters(plan, builder, levers, world, supplies, basins, room);
-        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, stated, levers, world, pools, basins, lamps);
+        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, stated, kept, levers, world, pools, basins, lamps);
         Bacteria bacteria = new Bacteria(plan, builder, rocks, world, pools, basins);
         Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
         new Limes(
