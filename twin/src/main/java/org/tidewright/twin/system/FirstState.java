@@ -175,7 +175,7 @@ final class FirstState {
             for (Basins.Basin basin : basins.all()) {
                 state.dissolve(basin.body(), stocks[i], suspended / volume);
             }
-            state.set(pools.ground(), stocks[i], dropped / (slow * quicker));
+            state.set(pools.ground(), stocks[i], dropped / (slow * quicker + WaterChanges.siphonedPerTime(plan)));
         }
     }
 

@@ -44,7 +44,8 @@ final class Regime {
             Levers levers) {
         feeding = new Feeding(builder, levers, world, pools, basins.display().body(), meals(plan));
         new Dosing(plan, builder, levers, world, basins, room);
-        new WaterChanges(builder, levers, world, basins.display().body(), newWater(plan, water), changes(plan));
+        new WaterChanges(
+                builder, levers, world, basins.display().body(), pools.ground(), newWater(plan, water), changes(plan));
         people(plan, builder, levers, world, room);
     }
 
@@ -70,7 +71,11 @@ final class Regime {
     private static List<WaterChanges.Change> changes(Plan plan) {
         return plan.waterChanges().stream()
                 .map(change -> new WaterChanges.Change(
-                        change.name(), change.volume().in("m^3"), change.at().toSecondOfDay(), days(change.every())))
+                        change.name(),
+                        change.volume().in("m^3"),
+                        change.at().toSecondOfDay(),
+                        days(change.every()),
+                        change.siphoned() == null ? 0 : change.siphoned().in("1")))
                 .toList();
     }
 
@@ -138,4 +143,5 @@ final class Regime {
     Feeding feeding() {
         return feeding;
     }
+
 }
