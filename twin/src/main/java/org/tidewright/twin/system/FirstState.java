@@ -50,6 +50,7 @@ final class FirstState {
     private final TopOffs topOffs;
     private final AlgaeBeds algaeBeds;
     private final Life life;
+    private final Dosing dosing;
 
     FirstState(
             Plan plan,
@@ -64,7 +65,9 @@ final class FirstState {
             PowerSupplies supplies,
             TopOffs topOffs,
             AlgaeBeds algaeBeds,
-            Life life) {
+            Life life,
+            Dosing dosing) {
+        this.dosing = dosing;
         this.plan = plan;
         this.water = water;
         this.kept = kept;
@@ -94,6 +97,7 @@ final class FirstState {
         waste(state);
         nitrifiers(state, draw);
         life.fill(state, parameters, fed);
+        dosing.fill(state);
         fewAlgae(state);
         return state;
     }

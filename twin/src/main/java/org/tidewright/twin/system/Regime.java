@@ -32,6 +32,7 @@ final class Regime {
     private static final double VAPOUR_OF_ONE = 50e-6 / 3600;
 
     private final Feeding feeding;
+    private final Dosing dosing;
 
     Regime(
             Plan plan,
@@ -43,7 +44,7 @@ final class Regime {
             Water water,
             Levers levers) {
         feeding = new Feeding(builder, levers, world, pools, basins.display().body(), meals(plan));
-        new Dosing(plan, builder, levers, world, basins, room);
+        dosing = new Dosing(plan, builder, levers, world, basins);
         new WaterChanges(
                 builder, levers, world, basins.display().body(), pools.ground(), newWater(plan, water), changes(plan));
         people(plan, builder, levers, world, room);
@@ -144,4 +145,7 @@ final class Regime {
         return feeding;
     }
 
+    Dosing dosing() {
+        return dosing;
+    }
 }

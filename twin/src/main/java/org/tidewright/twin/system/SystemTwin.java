@@ -98,7 +98,8 @@ public final class SystemTwin {
                 supplies,
                 topOffs,
                 algaeBeds,
-                life);
+                life,
+                regime.dosing());
     }
 
     private void circulation(Network.Builder builder) {
