@@ -16,9 +16,9 @@ enum Scenario {
     LEAN_AND_CLOSE(Map.of(
             "temperature: 21 °C", "temperature: 27 °C",
             "humidity: 50 %", "humidity: 96 %",
-            "mass: 0.65 g", "mass: 0.01 g",
+            "mass: 0.5 g", "mass: 0.01 g",
             "mass: 2 g", "mass: 0.03 g",
-            "mass: 0.5 g", "mass: 0.01 g"));
+            "mass: 0.4 g", "mass: 0.01 g"));
 
     private final Map<String, String> edits;
 

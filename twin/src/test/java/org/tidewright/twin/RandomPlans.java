@@ -326,7 +326,7 @@ public final class RandomPlans {
 
     /** What a piece of gear does, where the plan says so. */
     private String work() {
-        return switch (draw.whole(1, 5)) {
+        return switch (draw.whole(1, 6)) {
             case 1 ->
                 ", skims: {water_flow: " + number(100, 3000) + " L/h, air_flow: " + number(60, 1500)
                         + " L/h, skimmate: " + number(20, 1000) + " mL/d, air: "
@@ -337,6 +337,10 @@ public final class RandomPlans {
             case 3 ->
                 ", reactor: {effluent: " + number(5, 100) + " mL/min, chamber_ph: " + number(6.2, 7) + ", media_mass: "
                         + number(1, 8) + " kg}";
+            case 4 ->
+                ", strains: {water_flow: " + number(20, 3000) + " L/h"
+                        + (chance(2) ? ", share: " + number(10, 95) + " %" : "") + ", changed_every: "
+                        + draw.whole(1, 30) + " d}";
             default -> "";
         };
     }
@@ -384,14 +388,18 @@ public final class RandomPlans {
                 chance(3) ? ", every: " + draw.whole(1, 4) + " d" : "");
         if (chance(2)) {
             add("dosing:");
-            dose("bicarbonate", "sodium_bicarbonate, strength: " + number(20, 90) + " g/L");
-            dose("calcium", "calcium_chloride, strength: " + number(20, 90) + " g/L");
-            dose("limewater", "calcium_hydroxide, saturation: " + number(40, 100) + " %");
+            dose("bicarbonate", 500, "sodium_bicarbonate, strength: " + number(20, 90) + " g/L");
+            dose("calcium", 500, "calcium_chloride, strength: " + number(20, 90) + " g/L");
+            dose("limewater", 500, "calcium_hydroxide, saturation: " + number(40, 100) + " %");
+            dose("vinegar", 50, "acetic_acid, strength: " + number(5, 60) + " g/L");
         }
         add("water_changes:");
         add(
-                "  - {name: change, volume: %s L, every: %d d, at: %s}",
-                number(0.5, 10), draw.whole(1, 30), time(draw.whole(0, 23)));
+                "  - {name: change, volume: %s L, every: %d d, at: %s%s}",
+                number(0.5, 10),
+                draw.whole(1, 30),
+                time(draw.whole(0, 23)),
+                chance(2) ? ", siphoned: " + number(0, 100) + " %" : "");
         if (chance(3)) {
             add(
                     "chillers: [{name: chiller, stands_in: display, power: 150 W, cooling: %s W, setpoint: %s °C}]",
@@ -407,7 +415,7 @@ public final class RandomPlans {
                 number(10, 300), time(draw.whole(0, 23)), number(0, 4), number(30, 500));
     }
 
-    private void dose(String name, String salt) {
+    private void dose(String name, double most, String salt) {
         List<String> places = new ArrayList<>(sections);
         places.add("display");
         String when = switch (draw.whole(1, 3)) {
@@ -415,7 +423,7 @@ public final class RandomPlans {
             case 2 -> ", from: " + time(draw.whole(0, 23)) + ", daily: " + number(0.5, 24) + " h";
             default -> "";
         };
-        add("  - {name: %s, salt: %s, per_day: %s mL/d, into: %s%s}", name, salt, number(1, 500), oneOf(places), when);
+        add("  - {name: %s, salt: %s, per_day: %s mL/d, into: %s%s}", name, salt, number(1, most), oneOf(places), when);
     }
 
     /** One to four times in the order of the day. */

@@ -18,24 +18,30 @@ record FlowPlace(String id, String words, boolean keeps) {
     static final FlowPlace CORALS = new FlowPlace("corals", "corals", true);
 
     private static final String MEDIUM = "medium of the ";
+    private static final String HELD = "held by the ";
 
-    /** The place a body inside the system belongs to. Free algae drift in the water; bacteria live where waste lies. */
+    /** The place a body inside the system belongs to. Free algae and bacteria fed with carbon drift in the water; other bacteria live where waste lies. */
     static FlowPlace of(Body body, Collection<Body> waters) {
         if (waters.contains(body)) {
             return WATER;
         }
         String name = body.name();
         return switch (name) {
-            case "free algae" -> WATER;
+            case "free algae", "bacteria on dosed carbon" -> WATER;
             case "stomachs of the fish", "guts of the fish", "reserves of the fish", "fish" -> FISH;
             case "waste on the ground", "ammonia oxidisers", "nitrite oxidisers", "dead animals" -> GROUND;
             case "phosphate on rock and sand" -> ROCK;
             case "new tissue of the corals" -> CORALS;
-            default ->
-                name.startsWith(MEDIUM)
-                        ? new FlowPlace(
-                                "medium " + name.substring(MEDIUM.length()), name.substring(MEDIUM.length()), true)
-                        : new FlowPlace(name, name, false);
+            default -> {
+                if (name.startsWith(MEDIUM)) {
+                    String gear = name.substring(MEDIUM.length());
+                    yield new FlowPlace("medium " + gear, gear, true);
+                } else if (name.startsWith(HELD)) {
+                    String gear = name.substring(HELD.length());
+                    yield new FlowPlace("held " + gear, gear, false);
+                }
+                yield new FlowPlace(name, name, false);
+            }
         };
     }
 
@@ -45,7 +51,12 @@ record FlowPlace(String id, String words, boolean keeps) {
             case "water" -> "piles up in the water";
             case "fish" -> "growth of the fish";
             case "ground" -> "piles up on the ground";
-            default -> words.startsWith("algae") ? words + " that stay" : "piles up: " + words;
+            default -> {
+                if (words.startsWith("algae")) {
+                    yield words + " that stay";
+                }
+                yield id.startsWith("held ") ? "stays in the " + words : "piles up: " + words;
+            }
         };
     }
 
@@ -55,7 +66,12 @@ record FlowPlace(String id, String words, boolean keeps) {
             case "water" -> "falls in the water";
             case "fish" -> "fish lose weight";
             case "ground" -> "old waste on the ground";
-            default -> words.startsWith("algae") ? words + " that were there" : "out of: " + words;
+            default -> {
+                if (words.startsWith("algae")) {
+                    yield words + " that were there";
+                }
+                yield id.startsWith("held ") ? "lay in the " + words : "out of: " + words;
+            }
         };
     }
 }

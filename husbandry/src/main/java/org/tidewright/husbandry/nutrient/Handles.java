@@ -46,6 +46,8 @@ public final class Handles {
         for (Gear gear : plan.gear()) {
             if (gear.skims() != null) {
                 all.share(gear.name() + " strength", capital(gear.name()), Sentence.of("of what it takes out"));
+            } else if (gear.strains() != null) {
+                all.share(gear.name() + " strength", capital(gear.name()), Sentence.of("of what it holds back"));
             }
         }
         if (plan.refugium() != null) {
@@ -68,7 +70,14 @@ public final class Handles {
         if (!plan.waterChanges().isEmpty()) {
             all.share("water changes", "Water changes", told(plan.waterChanges()));
         }
+        if (plan.waterChanges().stream().anyMatch(Handles::siphons)) {
+            all.share("siphoning", "Siphoning", Sentence.of("of the waste it takes off the ground"));
+        }
         return List.copyOf(all.handles);
+    }
+
+    private static boolean siphons(WaterChange change) {
+        return change.siphoned() != null && change.siphoned().in("1") > 0;
     }
 
     private void algae(String place, @Nullable Algae algae) {

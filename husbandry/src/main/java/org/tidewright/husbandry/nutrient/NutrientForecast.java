@@ -153,6 +153,9 @@ public final class NutrientForecast {
         List<@Nullable Amount> rhythms = new ArrayList<>();
         plan.feeding().forEach(fed -> rhythms.add(fed.every()));
         plan.waterChanges().forEach(change -> rhythms.add(change.every()));
+        plan.gear()
+                .forEach(gear -> rhythms.add(
+                        gear.strains() == null ? null : gear.strains().changedEvery()));
         if (plan.refugium() != null && plan.refugium().algae() != null) {
             rhythms.add(plan.refugium().algae().harvestedEvery());
         }

@@ -122,7 +122,7 @@ class DayStudyTest {
 
     @Test
     void alkalinityThatWentAnotherWayIsOwnedUpTo() {
-        Plan nano = TestPlans.example("window-nano");
+        Plan nano = TestPlans.example("window-nano", "per_day: 3 mL/d", "per_day: 0.1 mL/d");
         Habits night = new Habits(Lime.AT_NIGHT, 0, 0, null, null, null);
         DayStudy richer = DayStudy.of(new UsualDay(nano), nano, night, List.of("limewater at night"));
         assertThat(richer.remarks())

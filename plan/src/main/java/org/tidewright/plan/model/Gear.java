@@ -30,7 +30,10 @@ public record Gear(
         Media media,
 
         @Entry("for a calcium reactor, how it runs") @Nullable
-        Reactor reactor) {
+        Reactor reactor,
+
+        @Entry("for a sock, fleece or other fine filter, how it runs") @Nullable
+        Straining strains) {
 
     /** How a skimmer runs: fine air bubbles in a column of water carry organic matter into a cup. */
     public record Skimming(
@@ -97,4 +100,16 @@ public record Gear(
 
             @Entry(value = "mass of media in it, when dry", unit = "kg", least = 0.01, most = 200)
             Amount mediaMass) {}
+
+    /** A sock, fleece, floss or cartridge that holds particles back until it is changed or washed. */
+    public record Straining(
+            @Entry(value = "water through it", unit = "m^3/s", least = 1e-3 / 3600, most = 0.02)
+            Amount waterFlow,
+
+            @Entry(value = "share of the particles in that water it holds back", unit = "1", least = 0, most = 1)
+            @Nullable
+            Amount share,
+
+            @Entry(value = "time after which it is changed or washed", unit = "s", least = 86400, most = 365 * 86400.0)
+            Amount changedEvery) {}
 }

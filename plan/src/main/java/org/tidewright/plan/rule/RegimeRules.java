@@ -2,6 +2,8 @@ package org.tidewright.plan.rule;
 
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Algae;
 import org.tidewright.plan.model.Display;
@@ -44,7 +46,12 @@ final class RegimeRules {
             band(plan.fans().get(i), "fans[" + (i + 1) + "].band", findings);
         }
         for (int i = 0; i < plan.gear().size(); i++) {
-            oneWork(plan.gear().get(i), "gear[" + (i + 1) + "]", findings);
+            String path = "gear[" + (i + 1) + "]";
+            Gear gear = plan.gear().get(i);
+            oneWork(gear, path, findings);
+            if (gear.strains() != null) {
+                wholeDays(path + ".strains.changed_every", gear.strains().changedEvery(), findings);
+            }
         }
         List<Sump.Section> sections =
                 plan.sump() == null ? List.of() : plan.sump().sections();
@@ -108,11 +115,13 @@ final class RegimeRules {
     }
 
     private static void oneWork(Gear gear, String path, Findings findings) {
-        int works = (gear.skims() == null ? 0 : 1) + (gear.media() == null ? 0 : 1) + (gear.reactor() == null ? 0 : 1);
+        long works = Stream.of(gear.skims(), gear.media(), gear.reactor(), gear.strains())
+                .filter(Objects::nonNull)
+                .count();
         if (works > 1) {
             findings.add(
                     path,
-                    "more than one of skims, media and reactor",
+                    "more than one of skims, media, reactor and strains",
                     "at most one of them",
                     "Describe two devices, each with a name of its own.");
         }

@@ -42,7 +42,7 @@ class PlanSchemaTest {
                 nano.replace("count: 2", "count: two"),
                 nano.replace("starts: \"12:00\"", "starts: \"24:00\""),
                 nano.replace("[\"19:00\"]", "[\"7 pm\"]"),
-                nano.replace("nitrate: 5 mg/L", "nitrate: 5 dKH"),
+                nano.replace("nitrate: 12 mg/L", "nitrate: 12 dKH"),
                 nano.replace("units: metric", ""))) {
             assertThat(damaged).isNotEqualTo(nano);
             assertThat(SCHEMA.validate(damaged, InputFormat.YAML)).as(damaged).isNotEmpty();

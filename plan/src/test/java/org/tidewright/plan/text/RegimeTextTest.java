@@ -72,7 +72,7 @@ class RegimeTextTest {
     void aRegimeReadsBackAsItWasWritten() {
         Plan plan = sound(everything());
         assertThat(plan.chillers()).hasSize(1);
-        assertThat(plan.gear()).hasSize(4);
+        assertThat(plan.gear()).hasSize(5);
         assertThat(sound(PlanText.write(plan))).isEqualTo(plan);
     }
 
@@ -139,8 +139,8 @@ class RegimeTextTest {
                 "stands_in: return section, power: 150 W | stands_in: chiller cupboard, power: 150 W "
                         + "| chillers[1].stands_in | the name of a vessel or section",
                 "{effluent: 30 mL/min, chamber_ph: 6.5, media_mass: 4 kg} | {effluent: 30 mL/min, chamber_ph: 65} "
-                        + "| gear[3].reactor.chamber_ph | 5.5 to 8",
-                "chamber_ph: 6.5, media_mass: 4 kg | chamber_ph: 6.5 | gear[3].reactor.media_mass | mass of media in it",
+                        + "| gear[4].reactor.chamber_ph | 5.5 to 8",
+                "chamber_ph: 6.5, media_mass: 4 kg | chamber_ph: 6.5 | gear[4].reactor.media_mass | mass of media in it",
                 "carbon_dioxide_outdoors: 425 ppm | carbon_dioxide: 700 ppm | room.carbon_dioxide | none where people",
                 "form: soft | form: sotf | inhabitants.corals[5].form | one of branching_acropora",
                 "from: \"22:30\", daily: 8 h, speed: 30 % | from: \"17:00\", daily: 9 h, speed: 30 % "
@@ -151,6 +151,10 @@ class RegimeTextTest {
                 "speed: 90 %, running: 50 % | speed: 90 %, running: 0 % "
                         + "| circulation_pumps[2].programme[1].running | 1 to 100 %",
                 "daily: 8 h, speed: 40 % | daily: 8 h | circulation_pumps[1].programme[1].speed | speed as a share",
+                "share: 60 %, changed_every | share: 160 %, changed_every | gear[3].strains.share | 0 to 100 %",
+                "changed_every: 2 d | changed_every: 36 h | gear[3].strains.changed_every | a whole number of days",
+                ", changed_every: 2 d | | gear[3].strains.changed_every | time after which it is changed or washed",
+                "siphoned: 40 % | siphoned: 40 L | water_changes[1].siphoned | a number such as 35 or 50 %",
                 "nitrate: 8 mg/L ± 2 mg/L | nitrate: 8 dKH | water.nitrate | a concentration with its unit",
             })
     void whatDoesNotFitIsRefusedAtItsPlace(String sound, String broken, String where, String expected) {

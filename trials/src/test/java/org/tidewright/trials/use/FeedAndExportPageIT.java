@@ -34,13 +34,13 @@ class FeedAndExportPageIT {
             Page page = open(visit, PAGE);
             String before = sum(page);
             assertThat(page.locator("[data-flows] .flow-way").count()).isGreaterThan(8);
-            page.locator("#feed_percent").fill("60");
-            page.waitForCondition(() -> lead(page).startsWith("Set the feed to 60"));
-            assertThat(Double.parseDouble(sum(page))).isLessThan(0.7 * Double.parseDouble(before));
+            page.locator("#feed_percent").fill("70");
+            page.waitForCondition(() -> lead(page).startsWith("Set the feed as you like: at 70"));
+            assertThat(Double.parseDouble(sum(page))).isLessThan(0.9 * Double.parseDouble(before));
             assertThat(page.locator("td[data-changed]").count()).isEqualTo(3);
-            assertThat(page.url()).endsWith("?feed_percent=60");
+            assertThat(page.url()).endsWith("?feed_percent=70");
             page.locator("#back-to-plan").click();
-            page.waitForCondition(() -> lead(page).startsWith("Feed less or take out more"));
+            page.waitForCondition(() -> lead(page).startsWith("Leave the feed as it is"));
             assertThat(page.locator("#feed_percent").inputValue()).isEqualTo("100");
             visit.assertNothingWentWrong();
         }
@@ -94,10 +94,10 @@ class FeedAndExportPageIT {
         try (Visit visit = chromium.visitWithoutScript(Screen.DESK_LIGHT)) {
             Page page = open(visit, PAGE);
             assertThat(page.locator(".flow-table").isVisible()).isTrue();
-            page.locator("#feed_percent").fill("60");
+            page.locator("#feed_percent").fill("70");
             page.locator("#handles-go").click();
-            page.waitForURL(Pattern.compile(".*feed_percent=60.*"));
-            assertThat(lead(page)).startsWith("Set the feed to 60");
+            page.waitForURL(Pattern.compile(".*feed_percent=70.*"));
+            assertThat(lead(page)).startsWith("Set the feed as you like: at 70");
         }
     }
 

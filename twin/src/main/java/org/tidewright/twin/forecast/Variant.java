@@ -172,8 +172,8 @@ public record Variant(
     }
 
     /**
-     * As it is on the day it is filled: nothing lives in it, nothing is fed, dosed or changed, no skimmer, reactor or medium
-     * runs, no algae are grown, and its water is new.
+     * As it is on the day it is filled: nothing lives in it, nothing is fed, dosed or changed, no skimmer, filter, reactor or
+     * medium runs, no algae are grown, and its water is new.
      */
     public Variant empty() {
         List<Gear> still = gear.stream()
@@ -183,6 +183,7 @@ public record Variant(
                         each.holdsBack(),
                         each.displaces(),
                         each.power(),
+                        null,
                         null,
                         null,
                         null))

@@ -29,6 +29,8 @@ final class Bacteria {
 
     private final Parameter perKelvin;
     private final Parameter phosphateRatio;
+    private final Parameter soon;
+    private final Parameter phosphorus;
 
     Bacteria(Plan plan, Network.Builder builder, Rocks rocks, World world, Pools pools, Basins basins) {
         Doubt doubt = new Doubt(builder);
@@ -42,6 +44,18 @@ final class Bacteria {
                 Basis.FROM_MEMORY,
                 "form as in activated sludge models");
         nitrification(builder, doubt, world, pools, display);
+        soon = doubt.of(
+                "decay of suspended waste",
+                "1/s",
+                Remineralisation.LABILE,
+                Basis.FROM_MEMORY,
+                "0.1–0.3 a day at 25 °C");
+        phosphorus = doubt.of(
+                "decay, how much faster phosphorus goes",
+                "1",
+                Remineralisation.PHOSPHORUS_FACTOR,
+                Basis.PUBLISHED,
+                "faeces leach half their phosphorus in a day (Meyer and Schultz 1985)");
         decay(builder, doubt, world, pools, basins);
         denitrification(builder, world, pools, display, rocks.all(), sandBed);
         phosphateRatio = doubt.of(
@@ -138,21 +152,9 @@ final class Bacteria {
         }
     }
 
-    private static void decay(Network.Builder builder, Doubt doubt, World world, Pools pools, Basins basins) {
-        Parameter soon = doubt.of(
-                "decay of suspended waste",
-                "1/s",
-                Remineralisation.LABILE,
-                Basis.FROM_MEMORY,
-                "0.1–0.3 a day at 25 °C");
+    private void decay(Network.Builder builder, Doubt doubt, World world, Pools pools, Basins basins) {
         Parameter slow = doubt.of(
                 "decay of waste on the ground", "1/s", Remineralisation.SLOW, Basis.FROM_MEMORY, "0.01–0.03 a day");
-        Parameter phosphorus = doubt.of(
-                "decay, how much faster phosphorus goes",
-                "1",
-                Remineralisation.PHOSPHORUS_FACTOR,
-                Basis.PUBLISHED,
-                "faeces leach half their phosphorus in a day (Meyer and Schultz 1985)");
         Parameter settles = builder.parameter(
                 "settling of suspended waste",
                 "1/s",
@@ -163,7 +165,7 @@ final class Bacteria {
                 "a stirred tank keeps most of it afloat until it rots; an estimate");
         for (Basins.Basin basin : basins.all()) {
             Body water = basin.body();
-            builder.add(new Decay("decay of suspended waste", water, water, world.life(), soon, phosphorus, 1));
+            builder.add(asAfloat("decay of suspended waste", water, water, world));
             builder.add(new Settling(water, pools.ground(), settles));
         }
         builder.add(new Decay(
@@ -199,6 +201,11 @@ final class Bacteria {
                 "sand alone is satisfied above 0.018 mol/m³ (Cook, Kessler and Eyre 2016)");
         builder.add(new org.tidewright.twin.mechanism.nutrient.Denitrification(
                 display, pools.ground(), world.outdoors(), following(full, ofRock), half));
+    }
+
+    /** Decay of matter that water goes on passing, such as what a filter holds. */
+    Decay asAfloat(String name, Body matter, Body water, World world) {
+        return new Decay(name, matter, water, world.life(), soon, phosphorus, 1);
     }
 
     /** What the surfaces can come to oxidise, mol/s at 25 °C. */

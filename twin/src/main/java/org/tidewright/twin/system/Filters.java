@@ -3,10 +3,12 @@ package org.tidewright.twin.system;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.tidewright.plan.model.Gear;
+import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
@@ -16,16 +18,18 @@ import org.tidewright.twin.law.nutrient.ActivatedCarbon;
 import org.tidewright.twin.law.nutrient.PhosphateAdsorption;
 import org.tidewright.twin.law.nutrient.Remineralisation;
 import org.tidewright.twin.law.nutrient.Skimming;
+import org.tidewright.twin.law.nutrient.Straining;
 import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.mechanism.gas.BubbleGases;
 import org.tidewright.twin.mechanism.nutrient.CarbonMedium;
 import org.tidewright.twin.mechanism.nutrient.PhosphateMedium;
 import org.tidewright.twin.mechanism.nutrient.Skimmer;
+import org.tidewright.twin.mechanism.nutrient.Strainer;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.tank.Basins;
 import org.tidewright.twin.tank.PowerSupplies;
 
-/** Skimmers and media that take matter out of the water. */
+/** Skimmers, media and fine filters that take matter out of the water. */
 final class Filters {
     private static final double DAY = 86_400;
 
@@ -48,6 +52,8 @@ final class Filters {
     private final PowerSupplies supplies;
     private final Basins basins;
     private final Surroundings room;
+    private final Bacteria bacteria;
+    private final Stated stated;
     private final double systemVolume;
     private final Map<String, Body> media = new LinkedHashMap<>();
 
@@ -58,7 +64,11 @@ final class Filters {
             World world,
             PowerSupplies supplies,
             Basins basins,
-            Surroundings room) {
+            Surroundings room,
+            Bacteria bacteria,
+            Stated stated) {
+        this.bacteria = bacteria;
+        this.stated = stated;
         this.plan = plan;
         this.builder = builder;
         this.levers = levers;
@@ -75,6 +85,9 @@ final class Filters {
             if (gear.media() != null) {
                 media(gear, gear.media());
             }
+            if (gear.strains() != null) {
+                strainer(gear, gear.strains());
+            }
         }
     }
 
@@ -89,9 +102,9 @@ final class Filters {
         Parameter most = builder.parameter(
                 gear.name() + ", most of the waste it can take",
                 "1/s",
-                most(rots, Skimming.WASTE_CAUGHT.usual()),
-                most(rots, Skimming.WASTE_CAUGHT.low()),
-                most(rots, Skimming.WASTE_CAUGHT.high()),
+                Straining.most(rots, Skimming.WASTE_CAUGHT.usual()),
+                Straining.most(rots, Skimming.WASTE_CAUGHT.low()),
+                Straining.most(rots, Skimming.WASTE_CAUGHT.high()),
                 Basis.PUBLISHED,
                 "removal levels off at 20–35 % of organic carbon (Feldman 2009 and 2010)");
         builder.add(new Skimmer(
@@ -130,10 +143,6 @@ final class Filters {
                         Basis.FROM_MEMORY,
                         "as a fine stone"),
                 supplies.of(gear.name())));
-    }
-
-    private static double most(double rots, double caught) {
-        return rots * caught / (1 - caught);
     }
 
     private AirOver airOf(Gear gear, Gear.Skimming skims) {
@@ -203,17 +212,54 @@ final class Filters {
                             "10–100 mg of carbon per gram")));
         }
         if (described.changedEvery() != null) {
-            changed(gear.name(), medium, described.changedEvery().in("s"));
+            changed(
+                    gear.name() + ": medium changed",
+                    medium,
+                    described.changedEvery().in("s"));
         }
     }
 
-    /** The spent medium goes out with all it holds. */
-    private void changed(String name, Body medium, @Unit("s") double every) {
+    private void strainer(Gear gear, Gear.Straining strains) {
+        Body water = basins.holding(gear.standsIn(), plan);
+        Body caught = builder.pool(
+                "held by the " + gear.name(), Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS);
+        String share = gear.name() + ", share of particles held back";
+        Drawn heldBack = strains.share() == null
+                ? doubt.of(
+                        share,
+                        "1",
+                        Straining.HELD_BACK,
+                        Basis.FROM_MEMORY,
+                        "microscreens of fish farms hold 30–80 % of suspended solids (Timmons and Ebeling)")
+                : stated.of(share, strains.share(), "1");
+        // Without a motor of its own it hangs in the water that the return pump sends round.
+        String driven = gear.power() == null && plan.returnLine() != null ? Names.RETURN_PUMP : gear.name();
+        builder.add(new Strainer(
+                gear.name(),
+                water,
+                caught,
+                levers.factor(gear.name() + " strength", "what it holds back"),
+                strains.waterFlow().in("m^3/s"),
+                heldBack,
+                doubt.of(
+                        gear.name() + ", share of the waste it can catch",
+                        "1",
+                        Straining.WASTE_CAUGHT,
+                        Basis.FROM_MEMORY,
+                        "an estimate: half the particles' mass is finer than a mesh holds (Chen et al. 1993)"),
+                systemVolume,
+                supplies.of(driven)));
+        builder.add(bacteria.asAfloat("decay in the " + gear.name(), caught, water, world));
+        changed(gear.name() + " changed", caught, strains.changedEvery().in("s"));
+    }
+
+    /** Spent media and full filters go out with all they hold. */
+    private void changed(String event, Body spent, @Unit("s") double every) {
         double days = Math.max(1, Math.rint(every / DAY));
-        builder.add(new Routine(name + ": medium changed", Routine.daily(DAY / 2, (int) days), (now, switches) -> {
+        builder.add(new Routine(event, Routine.daily(DAY / 2, (int) days), (now, switches) -> {
             Transfers out = switches.atOnce();
-            for (Stock stock : SPENT) {
-                out.move(stock, medium, world.waste(), now.stock(medium, stock));
+            for (Stock stock : spent.held()) {
+                out.move(stock, spent, world.waste(), now.stock(spent, stock));
             }
         }));
     }

@@ -49,6 +49,7 @@ final class FirstState {
     private final TopOffs topOffs;
     private final AlgaeBeds algaeBeds;
     private final Life life;
+    private final Dosing dosing;
 
     FirstState(
             Plan plan,
@@ -63,7 +64,9 @@ final class FirstState {
             PowerSupplies supplies,
             TopOffs topOffs,
             AlgaeBeds algaeBeds,
-            Life life) {
+            Life life,
+            Dosing dosing) {
+        this.dosing = dosing;
         this.plan = plan;
         this.water = water;
         this.kept = kept;
@@ -91,6 +94,7 @@ final class FirstState {
         waste(state);
         nitrifiers(state, draw);
         life.rest(state, parameters, fed);
+        dosing.fill(state);
         fewAlgae(state);
         return state;
     }
@@ -179,7 +183,7 @@ final class FirstState {
             for (Basins.Basin basin : basins.all()) {
                 state.dissolve(basin.body(), stocks[i], suspended / volume);
             }
-            state.set(pools.ground(), stocks[i], dropped / (slow * quicker));
+            state.set(pools.ground(), stocks[i], dropped / (slow * quicker + WaterChanges.siphonedPerTime(plan)));
         }
     }
 

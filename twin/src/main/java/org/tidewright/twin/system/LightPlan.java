@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.tidewright.plan.model.Light;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Sump;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Drawn;
@@ -55,7 +56,15 @@ final class LightPlan {
         }
     }
 
+    /** Water a lamp shines on: all of a vessel, of a sump the section it hangs over. */
     private static @Unit("m^2") double surfaceOf(String place, Basins basins, Plan plan) {
+        if (plan.sump() != null) {
+            for (Sump.Section section : plan.sump().sections()) {
+                if (section.name().equals(place)) {
+                    return section.length().in("m") * plan.sump().width().in("m");
+                }
+            }
+        }
         Body body = basins.holding(place, plan);
         return basins.all().stream()
                 .filter(basin -> basin.body() == body)

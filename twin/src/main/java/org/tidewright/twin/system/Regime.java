@@ -24,6 +24,7 @@ final class Regime {
     private static final double DAY = 86_400;
 
     private final Feeding feeding;
+    private final Dosing dosing;
 
     Regime(
             Plan plan,
@@ -36,8 +37,15 @@ final class Regime {
             Levers levers,
             Setting mains) {
         feeding = new Feeding(builder, levers, world, pools, basins.display().body(), meals(plan));
-        new Dosing(plan, builder, levers, world, basins, mains);
-        new WaterChanges(builder, levers, world, basins.display().body(), newWater(plan, water), changes(plan));
+        dosing = new Dosing(plan, builder, levers, world, basins, mains);
+        new WaterChanges(
+                builder,
+                levers,
+                world,
+                basins.display().body(),
+                pools.ground(),
+                newWater(plan, water),
+                WaterChanges.of(plan));
         people(plan, builder, levers, world, room);
     }
 
@@ -56,15 +64,9 @@ final class Regime {
         return meals;
     }
 
-    private static int days(@Nullable Amount every) {
+    /** Whole days between two times of what comes again; every day where nothing is said. */
+    static int days(@Nullable Amount every) {
         return every == null ? 1 : (int) Math.max(1, Math.round(every.in("s") / DAY));
-    }
-
-    private static List<WaterChanges.Change> changes(Plan plan) {
-        return plan.waterChanges().stream()
-                .map(change -> new WaterChanges.Change(
-                        change.name(), change.volume().in("m^3"), change.at().toSecondOfDay(), days(change.every())))
-                .toList();
     }
 
     /** What the keeper mixes; where the plan does not say, seawater of its salinity as the sea has it. */
@@ -135,5 +137,9 @@ final class Regime {
 
     Feeding feeding() {
         return feeding;
+    }
+
+    Dosing dosing() {
+        return dosing;
     }
 }

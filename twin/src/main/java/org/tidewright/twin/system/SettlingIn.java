@@ -31,14 +31,21 @@ final class SettlingIn {
 
     private static final int GROWTH_TIMES = 4;
 
+    /** A year: by then the first of them are forgotten. */
+    private static final int MANY_DAYS = 364;
+
     private static final List<Stock> WASTE =
             List.of(Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS);
 
     private final SystemTwin twin;
     private final FirstState firstState;
     private final Limes limes;
+    private final List<WaterChanges.Change> changes;
+    private final boolean siphons;
 
     SettlingIn(SystemTwin twin, FirstState firstState, Limes limes) {
+        changes = WaterChanges.of(twin.plan());
+        siphons = changes.stream().anyMatch(change -> change.siphoned() > 0);
         this.twin = twin;
         this.firstState = firstState;
         this.limes = limes;
@@ -58,13 +65,13 @@ final class SettlingIn {
         State state = firstState.of(parameters);
         for (int i = 0; i < GROUND_TIMES; i++) {
             State before = state.copy();
-            Lived lived = live(state, parameters, GROUND_DAYS);
+            Lived lived = live(state, parameters, GROUND_DAYS, siphons);
             restGround(state, before, lived.account());
             firstState.state(state, parameters, lived.carbonDioxide());
         }
         for (int i = 0; i < GROWTH_TIMES; i++) {
             // Always the same day: a change of water or a meal of its own is not had again and again.
-            Lived day = live(state.copy(), parameters, GROWTH_DAYS);
+            Lived day = live(state.copy(), parameters, GROWTH_DAYS, false);
             if (matched != null && growth == null) {
                 match(matched, parameters, day.account());
             }
@@ -76,13 +83,20 @@ final class SettlingIn {
     /** What days told, with the carbon dioxide they left in the display. */
     private record Lived(Account account, @Unit("atm") double carbonDioxide) {}
 
-    private Lived live(State state, double[] parameters, double days) {
+    /** Without its siphoning where that is reckoned in apart: a spell of days holds too many or too few of it. */
+    private Lived live(State state, double[] parameters, double days, boolean unsiphoned) {
         Run run = new Run(twin.network(), parameters, state, Accuracy.OF_A_YEAR);
+        if (unsiphoned) {
+            run.set(twin.levers().get("siphoning").setting(), 0);
+        }
         run.keepAccount().until(days * DAY);
         return new Lived(run.account(), run.now().solution(twin.display()).partialPressure());
     }
 
-    /** What leaves the ground goes in proportion to what lies there, so that at rest it is what comes over that share. */
+    /**
+     * What leaves the ground goes in proportion to what lies there, so that at rest it is what comes over that share, less
+     * what is siphoned.
+     */
     private void restGround(State state, State before, Account told) {
         Body ground = twin.pools().ground();
         for (Stock stock : WASTE) {
@@ -93,10 +107,25 @@ final class SettlingIn {
                 goes += Math.max(0, -line.amount());
             }
             double lay = (before.get(ground, stock) + state.get(ground, stock)) / 2;
-            if (goes > 0) {
-                state.set(ground, stock, lay * comes / goes);
+            if (goes > 0 && lay > 0) {
+                double days = (told.to() - told.from()) / DAY;
+                state.set(ground, stock, beforeSiphoning(comes / days, goes / lay / days));
             }
         }
+    }
+
+    /** What lies there at the midnight from which all changes of water are counted, after a long row of them. */
+    private double beforeSiphoning(double comesPerDay, double goesPerDay) {
+        double atRest = comesPerDay / goesPerDay;
+        double left = Math.exp(-goesPerDay);
+        double lies = atRest;
+        for (int day = -MANY_DAYS; day < 0; day++) {
+            for (WaterChanges.Change change : changes) {
+                lies *= Math.floorMod(day, change.everyDays()) == 0 ? 1 - change.siphoned() : 1;
+            }
+            lies = atRest + (lies - atRest) * left;
+        }
+        return lies;
     }
 
     private void match(Limes.Matched matched, double[] parameters, Account days) {

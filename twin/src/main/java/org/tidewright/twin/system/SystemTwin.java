@@ -100,9 +100,9 @@ public final class SystemTwin {
         surfaces(builder, devices);
         TopOffs topOffs = new TopOffs(plan, builder, levers, world, supplies, basins);
         Regime regime = new Regime(plan, builder, world, room, pools, basins, water, levers, mains);
-        new Filters(plan, builder, levers, world, supplies, basins, room);
-        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, stated, levers, world, pools, basins, lamps);
+        AlgaeBeds algaeBeds = new AlgaeBeds(plan, builder, stated, kept, levers, world, pools, basins, lamps);
         Bacteria bacteria = new Bacteria(plan, builder, rocks, world, pools, basins);
+        new Filters(plan, builder, levers, world, supplies, basins, room, bacteria, stated);
         Life life = new Life(plan, builder, world, pools, basins, lamps.over(Names.DISPLAY), levers);
         limes = new Limes(
                 plan, builder, stated, levers, world, pools, basins, water, supplies, overDisplay, life.corals());
@@ -123,7 +123,8 @@ public final class SystemTwin {
                 supplies,
                 topOffs,
                 algaeBeds,
-                life);
+                life,
+                regime.dosing());
     }
 
     private void circulation(Network.Builder builder) {

@@ -247,7 +247,7 @@ class OutagePropertyTest {
     @Test
     void moreFishLeaveLessTime() {
         String few = Examples.text("window-nano");
-        Plan many = TestPlans.read(ChangedText.of(few, "mass: 9 g, count: 2", "mass: 9 g, count: 6"));
+        Plan many = TestPlans.read(ChangedText.of(few, "mass: 5 g, count: 2", "mass: 5 g, count: 8"));
         assertThat(oxygenHours(many, false)).isLessThan(oxygenHours(TestPlans.read(few), false));
     }
 

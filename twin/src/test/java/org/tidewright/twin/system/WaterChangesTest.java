@@ -34,14 +34,22 @@ class WaterChangesTest {
     private final Body water = builder.body("water", Shape.upright(0.4, 0, 0), 0, 0);
     private final Levers levers = new Levers(builder);
 
+    private final Body ground =
+            builder.pool("ground", Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS);
+
     private WaterChanges weekly(Map<Stock, Double> holds) {
+        return weekly(holds, 0);
+    }
+
+    private WaterChanges weekly(Map<Stock, Double> holds, double siphoned) {
         return new WaterChanges(
                 builder,
                 levers,
                 world,
                 water,
+                ground,
                 new Brew(holds),
-                List.of(new WaterChanges.Change("weekly change", CHANGED, TEN_O_CLOCK, 7)));
+                List.of(new WaterChanges.Change("weekly change", CHANGED, TEN_O_CLOCK, 7, siphoned)));
     }
 
     private Run run(State state) {
@@ -154,5 +162,31 @@ class WaterChangesTest {
         run.set(changes.factor(), 100);
         run.until(DAY);
         assertThat(run.now().concentration(water, Stock.NITRATE)).isCloseTo(0.1, within(1e-12));
+    }
+
+    /** W_n = W_0 (1 - s)^n of all three elements, and what is missing lies in the world's waste. */
+    @Test
+    void siphoningTakesItsShareOfTheGroundEachTime() {
+        weekly(Map.of(), 0.3);
+        State state = filled().set(ground, Stock.ORGANIC_CARBON, 2).set(ground, Stock.ORGANIC_NITROGEN, 0.2);
+        Run run = run(state);
+        run.until(4 * WEEK + 12 * 3600);
+        assertThat(state.get(ground, Stock.ORGANIC_NITROGEN)).isCloseTo(0.2 * Math.pow(0.7, 5), withinPercentage(1e-9));
+        assertThat(state.get(ground, Stock.ORGANIC_CARBON)).isCloseTo(2 * Math.pow(0.7, 5), withinPercentage(1e-9));
+        assertThat(state.get(world.waste(), Stock.ORGANIC_NITROGEN))
+                .isCloseTo(0.2 * (1 - Math.pow(0.7, 5)), withinPercentage(1e-9));
+    }
+
+    @Test
+    void twiceTheSiphoningTakesTwiceAsMuchAndAChangeThatFallsOutNone() {
+        WaterChanges changes = weekly(Map.of(), 0.3);
+        State state = filled().set(ground, Stock.ORGANIC_NITROGEN, 1);
+        Run run = run(state);
+        run.set(levers.get("siphoning").setting(), 2);
+        run.until(DAY);
+        assertThat(state.get(ground, Stock.ORGANIC_NITROGEN)).isCloseTo(0.4, within(1e-12));
+        run.set(changes.factor(), 0);
+        run.until(WEEK + DAY);
+        assertThat(state.get(ground, Stock.ORGANIC_NITROGEN)).isCloseTo(0.4, within(1e-12));
     }
 }

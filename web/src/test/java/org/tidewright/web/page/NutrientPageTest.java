@@ -71,8 +71,8 @@ class NutrientPageTest {
     @Test
     void theTableTellsEveryFlowAndTheirSum() {
         NutrientPage.Flows flows = flows(page(Map.of()));
-        // 2 x 0.65 g of pellets at 7.7 %, 2 x 2 g of mysids at 1.85 %, 0.25 g of seaweed at 5.5 %, 6.4 L of new water.
-        assertThat(flows.sum().asRun()).isEqualTo("0.188");
+        // 2 x 0.5 g of pellets at 7.7 %, 2 x 2 g of mysids at 1.85 %, 0.2 g of seaweed at 5.5 %, 6.4 L of new water.
+        assertThat(flows.sum().asRun()).isEqualTo("0.162");
         assertThat(flows.lines())
                 .extracting(NutrientPage.FlowLine::from, NutrientPage.FlowLine::to)
                 .contains(
@@ -82,7 +82,7 @@ class NutrientPageTest {
                         org.assertj.core.groups.Tuple.tuple("water", "weekly change"));
         assertThat(flows.sum().changed()).isEmpty();
         // Fed half, fish would give of their own flesh besides.
-        assertThat(flows(page(Map.of("feed_percent", "200"))).sum().changed()).isEqualTo("0.376");
+        assertThat(flows(page(Map.of("feed_percent", "200"))).sum().changed()).isEqualTo("0.324");
     }
 
     @Test
@@ -95,7 +95,7 @@ class NutrientPageTest {
                     ? flow.get("g_per_d").asDouble()
                     : 0;
         }
-        assertThat(food).isBetween(0.185, 0.189);
+        assertThat(food).isBetween(0.160, 0.164);
         assertThat(json.get("nodes").findValuesAsString("id"))
                 .doesNotHaveDuplicates()
                 .contains("water", "fish");

@@ -56,6 +56,10 @@ public final class MacroalgaeGrowth {
     @Unit("degC")
     public static final double BEST_TEMPERATURE = 25;
 
+    /** Beyond this no keeper's harvest is believed: sea lettuce at its fastest, from memory. */
+    @Unit("1/s")
+    public static final double FASTEST = 0.3 / 86_400;
+
     private static final double COLD_WIDTH = 9; // K; from memory
     private static final double WARM_WIDTH = 6; // K; from memory
 
@@ -147,6 +151,41 @@ public final class MacroalgaeGrowth {
         Bounds.within(share, "1", 0, 1, "share of the full growth");
         double present = Math.max(0, dryMass);
         return growth * share * present * Math.max(0, 1 - present / greatest);
+    }
+
+    /**
+     * Growth that a harvest which comes again tells: what a mat makes so that it comes from what is left standing to what
+     * stands before the next harvest.
+     *
+     * <pre>
+     * (ln(W_1/W_0)/t + r) / (1 - W/W_max)
+     * W_1 = W_0 + H, W = H/ln(W_1/W_0), W_max = W_1 + s
+     * </pre>
+     *
+     * @param left W_0, dry
+     * @param harvest H, dry
+     * @param interval t from harvest to harvest
+     * @param spare s, how much more than before a harvest could stand
+     * @param loss r at the water's temperature
+     * @return share of the mass made per time, mean over day and night
+     * @source the integral of {@link #made} less {@link #lost} over the interval, with the mean mass of steady growth
+     * @validity to 3 % where the mass no more than doubles
+     */
+    @Unit("1/s")
+    public static double ofHarvest(
+            @Unit("kg") double left,
+            @Unit("kg") double harvest,
+            @Unit("s") double interval,
+            @Unit("kg") double spare,
+            @Unit("1/s") double loss) {
+        Bounds.within(left, "kg", 1e-6, 1e6, "dry mass left");
+        Bounds.within(harvest, "kg", 1e-6, 1e6, "dry mass harvested");
+        Bounds.within(interval, "s", 3600, 1e9, "time between harvests");
+        Bounds.within(spare, "kg", 1e-6, 1e6, "dry mass to spare");
+        Bounds.notNegative(loss, "1/s", "loss");
+        double times = Math.log1p(harvest / left);
+        double shaded = harvest / times / (left + harvest + spare);
+        return (times / interval + loss) / (1 - shaded);
     }
 
     /**

@@ -57,7 +57,10 @@ public final class CarbonDosing {
     @Unit("1")
     public static final double OXYGEN_OF_CELLS = 1;
 
-    private static final double OXYGEN_IN_NITRATE = 2; // eight electrons from nitrate to the level of ammonia
+    /** Oxygen that a nitrate spares as it is reduced to the level of ammonia: eight electrons, four to an oxygen. */
+    @Unit("1")
+    public static final double OXYGEN_IN_NITRATE = 2;
+
     private static final double REFERENCE = 25; // degC
 
     private CarbonDosing() {}

@@ -170,15 +170,16 @@ public final class LitCommunity implements Mechanism {
         if (growth == null || onAmmonia == null || onNitrate == null) {
             return 0;
         }
-        double present =
-                now.concentration(places.water(), Stock.AMMONIA) + now.concentration(places.water(), Stock.NITRATE);
-        double carbon = surplus
+        double ammonia = now.concentration(places.water(), Stock.AMMONIA);
+        double present = ammonia + now.concentration(places.water(), Stock.NITRATE);
+        double wanted = surplus
                 * now.value(growth.share())
                 * Limitation.monod(present, NITROGEN_HALF_SATURATION)
                 * Limitation.monod(now.concentration(places.water(), Stock.PHOSPHATE), PHOSPHORUS_HALF_SATURATION);
-        double ofAmmonia = PlantRecipes.ammoniaShare(now, places.water());
-        out.run(onAmmonia, carbon / TISSUE.carbon() * ofAmmonia);
-        out.run(onNitrate, carbon / TISSUE.carbon() * (1 - ofAmmonia));
-        return carbon;
+        double ofAmmonia = wanted * PlantRecipes.onAmmonia(now, places.water());
+        double ofNitrate = wanted * PlantRecipes.onNitrate(now, places.water());
+        out.run(onAmmonia, ofAmmonia / TISSUE.carbon());
+        out.run(onNitrate, ofNitrate / TISSUE.carbon());
+        return ofAmmonia + ofNitrate;
     }
 }

@@ -2,6 +2,7 @@ package org.tidewright.twin.mechanism.biota;
 
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
@@ -18,14 +19,16 @@ public final class Macroalgae implements Mechanism {
             MacroalgaeGrowth.CARBON.usual() / MacroalgaeGrowth.NITROGEN.usual(),
             MacroalgaeGrowth.PHOSPHORUS.usual() / MacroalgaeGrowth.NITROGEN.usual());
 
-    private static final double LIT_SHARE_OF_MEASUREMENTS = 0.5;
+    /** Share of the day with light in which growth was measured. */
+    public static final double LIT_SHARE_OF_MEASUREMENTS = 0.5;
 
     private final String name;
     private final Body water;
     private final Body algae;
     private final Lamps lamps;
     private final Setting litArea;
-    private final Parameter growth;
+    private final Drawn greatest;
+    private final Drawn growth;
     private final Parameter loss;
     private final Parameter lightSaturation;
     private final PlantRecipes recipes;
@@ -35,6 +38,7 @@ public final class Macroalgae implements Mechanism {
      *
      * @param waste where what dies goes
      * @param litArea setting: of the lit ground, m²
+     * @param greatest dry mass the mat can come to on a lit area, kg/m²
      * @param growth specific rate with plenty of all, 1/s over day and night
      * @param loss specific rate of what breathes away and dies, 1/s
      * @param lightSaturation mol/(m²·s)
@@ -47,7 +51,8 @@ public final class Macroalgae implements Mechanism {
             Body life,
             Lamps lamps,
             Setting litArea,
-            Parameter growth,
+            Drawn greatest,
+            Drawn growth,
             Parameter loss,
             Parameter lightSaturation) {
         this.name = name;
@@ -55,6 +60,7 @@ public final class Macroalgae implements Mechanism {
         this.algae = algae;
         this.lamps = lamps;
         this.litArea = litArea;
+        this.greatest = greatest;
         this.growth = growth;
         this.loss = loss;
         this.lightSaturation = lightSaturation;
@@ -87,10 +93,10 @@ public final class Macroalgae implements Mechanism {
                             now.value(lightSaturation),
                             now.concentration(water, Stock.AMMONIA) + now.concentration(water, Stock.NITRATE),
                             now.concentration(water, Stock.PHOSPHATE));
-            double greatest = area * MacroalgaeGrowth.GREATEST.usual();
             // The rates were measured over whole days of about twelve lit hours.
-            double whileLit = MacroalgaeGrowth.whileLit(now.value(growth), LIT_SHARE_OF_MEASUREMENTS);
-            recipes.grow(now, out, perDry * MacroalgaeGrowth.made(dry, greatest, whileLit, allowed));
+            double whileLit = MacroalgaeGrowth.whileLit(growth.in(now), LIT_SHARE_OF_MEASUREMENTS);
+            double most = area * greatest.in(now);
+            recipes.grow(now, out, perDry * MacroalgaeGrowth.made(dry, most, whileLit, allowed));
         }
     }
 

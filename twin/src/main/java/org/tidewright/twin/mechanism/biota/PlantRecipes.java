@@ -20,8 +20,8 @@ final class PlantRecipes {
     /** Ammonia at which half the nitrogen is taken from it: 1 µmol/L, from memory of ammonium inhibition of nitrate uptake. */
     private static final double AMMONIA_PREFERRED = 1e-3;
 
-    /** Nitrate at which its uptake is half, 1 µmol/L; from memory. */
-    private static final double SCARCE_NITRATE = 1e-3;
+    /** Nitrate at which half of what is wanted of it is found: 0.1 µmol/L, far below what holds growth back; an estimate. */
+    private static final double NITRATE_SCARCE = 1e-4;
 
     /** Inorganic carbon that lets half of growth go, a hundredth of seawater's; an estimate. */
     private static final double SCARCE_CARBON = 0.02;
@@ -70,19 +70,21 @@ final class PlantRecipes {
         return carbon * carbon / (carbon * carbon + SCARCE_CARBON * SCARCE_CARBON);
     }
 
-    /** Grows by so much nitrogen, as long as there is carbon for it. */
-    void grow(View now, Transfers out, @Unit("mol/s") double plenty) {
-        double rate = plenty * carbonLeft(now, water);
-        double share = ammoniaShare(now, water);
-        out.run(onAmmonia, rate * share);
-        out.run(onNitrate, rate * (1 - share));
+    /** Share of the wanted nitrogen that is taken as ammonia. */
+    static double onAmmonia(View now, Body water) {
+        return Limitation.monod(now.concentration(water, Stock.AMMONIA), AMMONIA_PREFERRED);
     }
 
-    /** Share of the nitrogen taken up that is ammonia, which is preferred; the rest is nitrate. None is taken where none is. */
-    static double ammoniaShare(View now, Body water) {
-        double ammonia = Limitation.monod(now.concentration(water, Stock.AMMONIA), AMMONIA_PREFERRED);
-        double nitrate = (1 - ammonia) * Limitation.monod(now.concentration(water, Stock.NITRATE), SCARCE_NITRATE);
-        return ammonia + nitrate > 0 ? ammonia / (ammonia + nitrate) : 1;
+    /** Share that is taken as nitrate: the rest, as long as there is nitrate. */
+    static double onNitrate(View now, Body water) {
+        return (1 - onAmmonia(now, water)) * Limitation.monod(now.concentration(water, Stock.NITRATE), NITRATE_SCARCE);
+    }
+
+    /** Grows by so much nitrogen, as long as there is carbon and nitrogen for it. */
+    void grow(View now, Transfers out, @Unit("mol/s") double plenty) {
+        double rate = plenty * carbonLeft(now, water);
+        out.run(onAmmonia, rate * onAmmonia(now, water));
+        out.run(onNitrate, rate * onNitrate(now, water));
     }
 
     /** Burns so much of itself in well-aired water, less where oxygen runs out. */

@@ -17,7 +17,12 @@ import org.tidewright.twin.law.nutrient.Remineralisation;
  * which stay with the matter. What nitrogen and phosphorus the carbon brought beyond the need of those cells is set free;
  * what it lacked is taken up from the water, so that a dose of carbon without nitrogen draws nitrate down.
  *
- * <p>The need sets the sign: net release = D (N/C) - Y D / (C:N), D the carbon broken down.
+ * <pre>
+ * broken down D = k (a + (1 - a) s) C,  breathed (1 - Y) k s C,  s = O/(K + O)
+ * net release   = D (N/C) - Y D / (C:N), its sign that of the need
+ * </pre>
+ *
+ * <p>Nitrate that is built into cells is reduced first, which spares the oxygen it brings.
  */
 public final class Decay implements Mechanism {
     private final String name;
@@ -77,16 +82,17 @@ public final class Decay implements Mechanism {
                 .takes(matter, Stock.ORGANIC_PHOSPHORUS, 1)
                 .gives(water, Stock.PHOSPHATE, 1)
                 .build();
-        ammoniaTaken = taken(Stock.AMMONIA, Stock.ORGANIC_NITROGEN);
-        nitrateTaken = taken(Stock.NITRATE, Stock.ORGANIC_NITROGEN);
-        phosphateTaken = taken(Stock.PHOSPHATE, Stock.ORGANIC_PHOSPHORUS);
+        ammoniaTaken = taken(Stock.AMMONIA, Stock.ORGANIC_NITROGEN).build();
+        nitrateTaken = taken(Stock.NITRATE, Stock.ORGANIC_NITROGEN)
+                .moves(Stock.OXYGEN, life, water, CarbonDosing.OXYGEN_IN_NITRATE)
+                .build();
+        phosphateTaken = taken(Stock.PHOSPHATE, Stock.ORGANIC_PHOSPHORUS).build();
     }
 
-    private Recipe taken(Stock dissolved, Stock organic) {
+    private Recipe.Builder taken(Stock dissolved, Stock organic) {
         return Recipe.named(dissolved + " taken up by bacteria")
                 .takes(water, dissolved, 1)
-                .gives(matter, organic, 1)
-                .build();
+                .gives(matter, organic, 1);
     }
 
     @Override
@@ -101,14 +107,15 @@ public final class Decay implements Mechanism {
             return;
         }
         double oxygen = now.oxygen(water);
-        double specific = Remineralisation.rate(now.value(rate), now.temperature(water))
+        double full = Remineralisation.rate(now.value(rate), now.temperature(water));
+        double specific = full
                 * Remineralisation.share(
                         oxygen, Remineralisation.HALF_SATURATION.usual(), Remineralisation.WITHOUT_OXYGEN.usual());
         double brokenDown = specific * carbon;
         double aerobic = Remineralisation.aerobicShare(oxygen, Remineralisation.HALF_SATURATION.usual());
         double yield = growing * CarbonDosing.YIELD.usual();
         // Where there is no oxygen the matter still falls apart, but nothing breathes: fermentation is left out.
-        out.run(breathing, (1 - yield) * brokenDown * aerobic);
+        out.run(breathing, (1 - yield) * full * aerobic * carbon);
         nitrogen(now, out, specific, growing * nitrogenNeed * brokenDown);
         phosphorus(now, out, specific, growing * phosphorusNeed * brokenDown);
     }

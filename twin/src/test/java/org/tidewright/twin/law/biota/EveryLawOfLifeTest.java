@@ -30,6 +30,7 @@ import org.tidewright.twin.law.nutrient.NutrientBox;
 import org.tidewright.twin.law.nutrient.PhosphateAdsorption;
 import org.tidewright.twin.law.nutrient.Remineralisation;
 import org.tidewright.twin.law.nutrient.Skimming;
+import org.tidewright.twin.law.nutrient.Straining;
 
 /** What holds for every law of nutrients, animals and algae whose arguments are numbers. */
 class EveryLawOfLifeTest {
@@ -51,7 +52,8 @@ class EveryLawOfLifeTest {
             PhosphateAdsorption.class,
             Remineralisation.class,
             Skimming.class,
-            StockingLoad.class);
+            StockingLoad.class,
+            Straining.class);
 
     /** What the methods of an object are tried on. */
     private static final Map<Class<?>, Object> OBJECTS = Map.of(

@@ -103,4 +103,18 @@ class MacroalgaeGrowthTest {
                     .isGreaterThanOrEqualTo(share);
         });
     }
+
+    /** Steps of a thousandth of the interval from 18 to 30 g at the growth told, under a greatest mass of 40 g. */
+    @Test
+    void aMatComesFromOneHarvestToTheNextAtTheGrowthTheyTell() {
+        double interval = 10 * 86_400;
+        double loss = 0.02 / 86_400;
+        double growth = MacroalgaeGrowth.ofHarvest(0.018, 0.012, interval, 0.010, loss);
+        double mass = 0.018;
+        for (int i = 0; i < 1000; i++) {
+            double made = MacroalgaeGrowth.made(mass, 0.040, growth, 1);
+            mass += interval / 1000 * (made - MacroalgaeGrowth.lost(mass, loss, 25));
+        }
+        assertThat(mass).isCloseTo(0.030, withinPercentage(3));
+    }
 }

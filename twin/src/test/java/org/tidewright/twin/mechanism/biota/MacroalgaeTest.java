@@ -29,8 +29,8 @@ class MacroalgaeTest {
     /** 0.12 a day over days of twelve lit hours is 0.24 while lit. */
     private static final double WHILE_LIT = 0.24;
 
-    /** tanh(200/100), and half-saturations of 2 and 0.2 µmol/L in water of 100 and 10. */
-    private static final double SHARE = Math.tanh(2) * (100.0 / 102) * (10 / 10.2);
+    /** tanh(200/100), half-saturations of 2 and 0.2 µmol/L in water of 100 and 10, nitrate found to 100 in 100.1. */
+    private static final double SHARE = Math.tanh(2) * (100.0 / 102) * (10 / 10.2) * (100 / 100.1);
 
     /** Nitrogen is 2.5 % of dry mass. */
     private static final double NITROGEN = 0.025 / 14.0067e-3;
@@ -65,6 +65,7 @@ class MacroalgaeTest {
                 lake.world(),
                 new Lamps(List.of(lamp)),
                 setting("lit area", LIT),
+                Drawn.exactly(0.3),
                 lake.exactly("growth", "1/s", 0.12 / DAY),
                 loss,
                 lake.exactly("light saturation", "mol/(m^2*s)", 100e-6)));
@@ -157,5 +158,14 @@ class MacroalgaeTest {
                 - phosphorus;
         assertThat(built).isGreaterThan(1e-2);
         assertThat(state.get(lake.water(), Stock.ALKALINITY) - alkalinity).isCloseTo(built, within(1e-6));
+    }
+
+    @Test
+    void withoutNitrateTheMatGrowsOnAmmoniaAndTakesNone() {
+        State state =
+                stand(0, 1, 1).dissolve(lake.water(), Stock.NITRATE, 0).dissolve(lake.water(), Stock.AMMONIA, 1e-3);
+        TestVessel.run(network, state).until(20 * DAY);
+        assertThat(dry(state)).isGreaterThan(2e-3);
+        assertThat(state.get(lake.water(), Stock.NITRATE)).isZero();
     }
 }

@@ -40,8 +40,8 @@ class DecayTest {
     }
 
     /**
-     * By first order, oxygen O of 0.2 mol/m³ and its half-saturation of 0.01: a = 0.2/0.21 of it breathes, and the whole
-     * goes at 0.3 + 0.7 a of the rate; phosphorus goes twice as fast.
+     * By first order, oxygen O of 0.2 mol/m³ and its half-saturation of 0.01: a = 0.2/0.21 of the rate breathes, and the
+     * whole falls apart at 0.3 + 0.7 a of it; phosphorus goes twice as fast.
      */
     @Test
     void carbonNitrogenAndPhosphorusFallExponentiallyEachAtItsRate() {
@@ -52,9 +52,10 @@ class DecayTest {
         for (int day : new int[] {1, 10, 50}) {
             run.until(day * DAY);
             double passed = rate * day * DAY;
+            double breathed = RATE * aerobic * day * DAY;
             assertThat(state.get(ground, Stock.ORGANIC_CARBON))
                     .as("day %d", day)
-                    .isCloseTo(Math.exp(-aerobic * passed), withinPercentage(CLOSE));
+                    .isCloseTo(Math.exp(-breathed), withinPercentage(CLOSE));
             assertThat(state.get(ground, Stock.ORGANIC_NITROGEN))
                     .isCloseTo(0.1 * Math.exp(-passed), withinPercentage(CLOSE));
             assertThat(state.get(ground, Stock.ORGANIC_PHOSPHORUS))
@@ -82,7 +83,7 @@ class DecayTest {
         State state = waste(1, 0.2);
         TestVessel.run(network, state).until(20 * DAY);
         double aerobic = 0.2 / 0.21;
-        double rate = 0.6 * aerobic * RATE * (0.3 + 0.7 * aerobic);
+        double rate = 0.6 * aerobic * RATE;
         assertThat(state.get(ground, Stock.ORGANIC_CARBON))
                 .isCloseTo(Math.exp(-rate * 20 * DAY), withinPercentage(CLOSE));
     }
@@ -94,5 +95,25 @@ class DecayTest {
         assertThat(state.get(ground, Stock.ORGANIC_CARBON)).isEqualTo(1);
         assertThat(state.get(ground, Stock.ORGANIC_NITROGEN))
                 .isCloseTo(0.1 * Math.exp(-0.3 * RATE * 20 * DAY), withinPercentage(CLOSE));
+    }
+
+    /**
+     * Carbon without nitrogen, on which cells grow: each nitrate they take brings the two oxygens that eight electrons
+     * spare, so that 0.6 of 118/106 is breathed for each carbon burnt less two for each nitrate.
+     */
+    @Test
+    void nitrateBuiltIntoCellsSparesTwoOxygensEach() {
+        State state = waste(1, 0.2)
+                .set(ground, Stock.ORGANIC_NITROGEN, 0)
+                .set(ground, Stock.ORGANIC_PHOSPHORUS, 0)
+                .dissolve(lake.water(), Stock.NITRATE, 0.1)
+                .dissolve(lake.water(), Stock.PHOSPHATE, 0.01);
+        double oxygen = state.get(lake.world(), Stock.OXYGEN);
+        TestVessel.run(network, state).until(10 * DAY);
+        double burnt = 1 - state.get(ground, Stock.ORGANIC_CARBON);
+        double nitrate = 0.1 * 1e5 - state.get(lake.water(), Stock.NITRATE);
+        assertThat(nitrate).isGreaterThan(1e-3);
+        assertThat(state.get(lake.world(), Stock.OXYGEN) - oxygen)
+                .isCloseTo(118.0 / 106 * burnt - 2 * nitrate, withinPercentage(0.01));
     }
 }
