@@ -88,6 +88,10 @@ public final class TwinExport {
         for (Body body : network.bodies()) {
             if (!body.isOutside()) {
                 out.println("body\t" + body + "\t" + body.solidHeatCapacity());
+                if (body.shape() instanceof Shape.Upright shape) {
+                    out.println("shape\t" + body + "\t" + shape.area() + "\t" + shape.solids() + "\t"
+                            + shape.solidsTop());
+                }
                 for (Stock stock : body.held()) {
                     out.println("stock\t" + stock + "\t" + body + "\t" + start.get(body, stock) + "\t"
                             + absolute(body, stock));
