@@ -95,7 +95,7 @@ struct room {
     double ground_rot, ground_phosphorus, nitrogen_need, phosphorus_need;
     double denitrified, nitrate_half;
     shares carbon, nitrogen, phosphorus;
-    double fish_mass, resting, stage, ammonia_share, labile, fasting, lethal, carrion_half;
+    double fish_mass, resting, stage, ammonia_share, labile, fasting, uneaten, lethal, carrion_half;
     community corals, turf;
     double bed_growth, bed_loss, bed_saturation, bed_greatest;
     double free_growth, free_death, free_clearance, depth, attenuation;
@@ -411,6 +411,7 @@ static void life(const plan *p, room *r) {
     r->phosphorus = shares_of(p, m, "phosphorus");
     /* Sums over single fish of the plan */
     r->fish_mass = plan_of(p, m, "shoal.mass");
+    r->uneaten = plan_of(p, m, "diet.carbon.uneaten");
     r->resting = plan_of(p, m, "activity") * plan_of(p, m, "shoal.resting");
     r->fasting = plan_of(p, m, "shoal.fasting");
     r->stage = plan_of(p, m, "stage");
@@ -488,6 +489,17 @@ void room_at(room *r, double from, double to) {
     r->of[DISPLAY].stirring = streams + jets + (r->stone_runs ? r->stone_stirs : 0);
     r->of[SUMP].stirring = jets;
     r->of[REFUGIUM].stirring = jets;
+}
+
+/* Stomachs hold 3 % of live mass in dry food, 0.45 of that carbon. */
+double room_eats(const room *r, const double *y, double carbon) {
+    const double live = y[FISH_N] / FISH_NITROGEN;
+    const double left = 0.03 * 0.45 / CARBON_MASS * live - y[STOMACH_C];
+    return fmin(1 - r->uneaten, fmax(0, left) / carbon);
+}
+
+void room_thermostat(room *r, double temperature) {
+    r->house_temperature = temperature;
 }
 
 void room_mains(room *r, int on) {

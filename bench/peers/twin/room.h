@@ -65,6 +65,10 @@ void room_without_circulation(room *r, double time, const double *y, double *dy)
 /* Moves an amount of a water's volume out with all that is dissolved in it. */
 void room_drain(const room *r, double *y, int water, double volume);
 
+/* Share of a meal that is eaten. */
+double room_eats(const room *r, const double *y, double carbon);
+
+void room_thermostat(room *r, double temperature);
 void room_mains(room *r, int on);
 int room_has_mains(const room *r);
 
