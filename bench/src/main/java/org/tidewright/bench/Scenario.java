@@ -32,18 +32,27 @@ enum Scenario {
                     new Rest(Stock.ORGANIC_PHOSPHORUS, "fish", 0.8))),
 
     /**
-     * More food than stomachs hold, and on the third day the mains fail for so long that the battery of the air pump is
-     * used up: still surfaces, no light, no doses, little oxygen, in a house that cools as fast as it can; then all comes
-     * on again, the room is heated and the battery charged.
+     * Lean fish get more food than their stomachs hold, and on the third day the mains fail for so long that the battery of
+     * the air pump is used up: still surfaces, no light, no doses, little oxygen, in a house that cools as fast as it can.
+     * All comes on again and the room is heated; seconds after the battery can serve again the mains fail once more.
      */
     DARK(
             Map.of("mass: 0.65 g", "mass: 7 g"),
             List.of(
-                    new Turn(2 * 86_400 + 13.3 * 3600, "power", 0),
-                    new Turn(2 * 86_400 + 13.3 * 3600, "room temperature", 15),
-                    new Turn(3 * 86_400 + 3.3 * 3600, "power", 1),
-                    new Turn(3 * 86_400 + 3.3 * 3600, "room temperature", 21)),
-            List.of());
+                    new Turn(When.FAILS, When.POWER, 0),
+                    new Turn(When.FAILS, "room temperature", 15),
+                    new Turn(When.BACK, When.POWER, 1),
+                    new Turn(When.BACK, "room temperature", 21),
+                    new Turn(When.BACK + 1176, When.POWER, 0),
+                    new Turn(When.BACK + 1176 + 3600, When.POWER, 1)),
+            List.of(new Rest(Stock.ORGANIC_CARBON, "fish", 0.8)));
+
+    /** The mains and what becomes of them; an enum's constants see no later ones of its own. */
+    private static final class When {
+        static final String POWER = "power";
+        static final double FAILS = 2 * 86_400 + 13.3 * 3600;
+        static final double BACK = 3 * 86_400 + 3.3 * 3600;
+    }
 
     /** A setting that is turned while it runs. */
     record Turn(double time, String setting, double value) {}
