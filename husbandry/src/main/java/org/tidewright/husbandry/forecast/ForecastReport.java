@@ -17,6 +17,8 @@ import org.tidewright.twin.forecast.Course;
 import org.tidewright.twin.forecast.Forecast;
 import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.mechanism.water.OverRim;
+import org.tidewright.twin.run.Occurrence;
 import org.tidewright.twin.system.SystemTwin;
 
 /**
@@ -132,16 +134,36 @@ public record ForecastReport(
                 new Warning(band, course.time()[first] / DAY, farthest, above ? band.high() : band.low(), asRunToo));
     }
 
-    /** Whether every quantity stays within its bounds to the end. */
+    /** Whether every quantity stays within its bounds and the water in its vessels to the end. */
     public boolean holds() {
-        return warnings.isEmpty() && (changed == null ? asRun : changed).brokenOff() == null;
+        return warnings.isEmpty() && overflows().isEmpty() && told().brokenOff() == null;
+    }
+
+    /** The times a vessel came to its rim, in the course that is told. */
+    public List<Occurrence> overflows() {
+        return told().events().stream()
+                .filter(happened -> OverRim.isEvent(happened.event()))
+                .toList();
+    }
+
+    /** The course with the changes, where there are any. */
+    private Course told() {
+        return changed == null ? asRun : changed;
     }
 
     // ── sentences ──
 
     /** What to do or expect first, and why. */
     public String lead(UnitSystem units) {
-        Course last = changed == null ? asRun : changed;
+        List<Occurrence> overflows = overflows();
+        if (!overflows.isEmpty()) {
+            return "Do not let it come to this: on day "
+                    + number(Math.floor(overflows.get(0).time() / DAY), 0) + " "
+                    + overflows.get(0).event()
+                    + ", and what goes over it stands on the floor. Keep plugs and cables above"
+                    + " it.";
+        }
+        Course last = told();
         if (last.brokenOff() != null) {
             return "Do not let it come to this: after " + days(last.time()[last.time().length - 1] / DAY)
                     + " the system is in a state the twin knows no law for.";

@@ -9,6 +9,7 @@ import org.tidewright.twin.forecast.Course;
 import org.tidewright.twin.forecast.Outlook;
 import org.tidewright.twin.forecast.Quantity;
 import org.tidewright.twin.rehearsal.Band;
+import org.tidewright.twin.run.Occurrence;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -47,6 +48,10 @@ public final class ForecastJson {
             node.put("bound", warning.bound());
             node.put("reason", warning.band().reason());
             node.put("without_the_changes_too", warning.asRunToo());
+        }
+        ArrayNode overflows = root.putArray("overflows");
+        for (Occurrence overflow : report.overflows()) {
+            overflows.addObject().put("words", overflow.event()).put("after_d", overflow.time() / DAY);
         }
         ForecastReport.Doubt doubt = report.doubt();
         if (doubt != null) {

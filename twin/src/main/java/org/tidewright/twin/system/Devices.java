@@ -145,6 +145,7 @@ final class Devices {
                 AirOver.of(room.air()),
                 pump.airFlow().in("m^3/s"),
                 pump.depth().in("m"),
+                Double.POSITIVE_INFINITY,
                 efficiency,
                 supply));
         builder.add(new DeviceHeat(water, room.fabric(), pump.power().in("W"), 0, supply));

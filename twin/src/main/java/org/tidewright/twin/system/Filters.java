@@ -122,6 +122,7 @@ final class Filters {
                 airOf(gear, skims),
                 skims.airFlow().in("m^3/s"),
                 COLUMN,
+                skims.waterFlow().in("m^3/s"),
                 doubt.of(
                         gear.name() + ", oxygen off its bubbles",
                         "1/m",

@@ -29,7 +29,7 @@ final class Regime {
             OccupantCarbonDioxide.Person.MAN_30_TO_60.basalMetabolicRate(70), OccupantCarbonDioxide.SITTING);
 
     /** Breath and skin of one, 50 g an hour; common practice. */
-    private static final double VAPOUR_OF_ONE = 50e-6 / 3600;
+    static final double VAPOUR_OF_ONE = 50e-6 / 3600;
 
     private final Feeding feeding;
 

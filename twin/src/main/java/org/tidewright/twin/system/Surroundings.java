@@ -31,6 +31,7 @@ final class Surroundings {
     private static final double OUTDOORS = 423e-6;
 
     private static final double ATMOSPHERE = 101_325;
+    private static final double DAY = 86_400;
 
     /** The house follows its thermostat within the hour. */
     private static final double HEATING_TIME = 1800;
@@ -88,8 +89,8 @@ final class Surroundings {
     }
 
     /**
-     * The vapour outdoors that lets the room have its stated humidity with the tank in it: what the plan says is measured
-     * beside the tank.
+     * The vapour outdoors that lets the room have its stated humidity with the tank and the people in it: what the plan says
+     * is measured beside the tank.
      */
     private double vapourOutdoors(Plan plan, double usual) {
         double evaporated = RunningHeat.of(plan)
@@ -97,8 +98,16 @@ final class Surroundings {
                         plan.water().temperature().in("degC"),
                         usual,
                         described.humidity().in("1"));
-        double ofTank = evaporated / (air.waterFor(1, usual) * FRESH_DENSITY * usualChanges);
-        return Math.max(DRIEST_OUTDOORS * vapourWithin, vapourWithin - ofTank);
+        double given = evaporated / FRESH_DENSITY + meanPeople() * Regime.VAPOUR_OF_ONE;
+        double above = given / (air.waterFor(1, usual) * usualChanges);
+        return Math.max(DRIEST_OUTDOORS * vapourWithin, vapourWithin - above);
+    }
+
+    /** People in the room in the mean of a day. */
+    private double meanPeople() {
+        return described.people().stream()
+                .mapToDouble(group -> group.count() * group.daily().in("s") / DAY)
+                .sum();
     }
 
     private Parameter heatLoss(Network.Builder builder) {

@@ -95,6 +95,7 @@ public final class SystemTwin {
                 backupUsed ? plan.backup() : null,
                 new Supply.Source(world.mains(), mains, null));
         basins.addWalls(builder, room.fabric());
+        basins.addRims(builder, world.floor());
         circulation(builder);
         LightPlan lamps = new LightPlan(plan, builder, stated, levers, supplies, basins, room.fabric());
         overDisplay = lamps.over(Names.DISPLAY);

@@ -14,9 +14,18 @@ import org.tidewright.twin.contract.Declaration;
  * @param people who breathe in the room
  * @param store what the keeper adds: food, salts, fresh water, animals
  * @param waste what the keeper takes out: old water, foam, harvest, spent media
+ * @param floor what runs over a rim
  */
 public record World(
-        Body mains, Body house, Body outdoors, Body oxygenInAir, Body life, Body people, Body store, Body waste) {
+        Body mains,
+        Body house,
+        Body outdoors,
+        Body oxygenInAir,
+        Body life,
+        Body people,
+        Body store,
+        Body waste,
+        Body floor) {
     /** Declares them. */
     static World in(Declaration declaration) {
         return new World(
@@ -27,6 +36,7 @@ public record World(
                 declaration.outside("life"),
                 declaration.outside("people"),
                 declaration.outside("store"),
-                declaration.outside("waste"));
+                declaration.outside("waste"),
+                declaration.outside("floor"));
     }
 }

@@ -19,6 +19,7 @@ import org.tidewright.twin.contract.Declaration;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.law.heat.TankHeatCapacity;
 import org.tidewright.twin.mechanism.heat.WallLoss;
+import org.tidewright.twin.mechanism.water.OverRim;
 import org.tidewright.twin.run.Network;
 
 /** A plan's water in as few bodies as matter when levels do not: display, sump as one, refugium, each behind its panes. */
@@ -147,6 +148,25 @@ public final class Basins {
                     Panes.bottomConductance(vessel),
                     factor));
         }
+    }
+
+    /** Lets what stands above the rim of the lowest vessel, to which all surplus comes, run to the floor. */
+    public void addRims(Network.Builder builder, Body floor) {
+        Basin lowest = sump == null ? display : sump;
+        Vessels.Vessel vessel = lowest.vessel();
+        builder.add(new OverRim(
+                lowest.body(),
+                floor,
+                vessel.shape().volume(vessel.rimLevel()) + (sump == null ? 0 : heldBesideSump())));
+    }
+
+    /** Water that counts for the sump and stands in pipes and gear. */
+    private double heldBesideSump() {
+        double inSections = 0;
+        for (int i = 0; i < vessels.sections().size(); i++) {
+            inSections += vessels.sections().get(i).vessel().shape().volume(running.sectionLevels()[i]);
+        }
+        return Math.max(0, requireNonNull(sump).volume() - inSections);
     }
 
     private Basin sump(Declaration declaration, Plan plan, double volume) {

@@ -44,4 +44,25 @@ public final class BubbleExchange {
         double mostCarried = airFlow * airOverWater;
         return -mostCarried * Math.expm1(-oxygenConductance * ratio / mostCarried);
     }
+
+    /**
+     * Exchange that reaches the water beyond a chamber through which it flows once, as in a skimmer: no more than brings all
+     * that passes to rest.
+     *
+     * <pre>G_F = F (1 - exp(-G/F))</pre>
+     *
+     * @param conductance G within the chamber
+     * @param flow F of water through it; infinite for bubbles in the open water
+     * @return volume per time
+     * @source first-order exchange along a plug flow; mass balance
+     * @validity a column that is not mixed along its height; a mixed one gives G F/(G + F), up to a fifth less
+     */
+    @Unit("m^3/s")
+    public static double through(@Unit("m^3/s") double conductance, @Unit("m^3/s") double flow) {
+        Bounds.notNegative(conductance, "m^3/s", "conductance");
+        if (!(flow > 0)) {
+            throw new IllegalArgumentException("a flow of " + flow + " m^3/s passes no chamber; it must be above 0");
+        }
+        return flow == Double.POSITIVE_INFINITY ? conductance : -flow * Math.expm1(-conductance / flow);
+    }
 }

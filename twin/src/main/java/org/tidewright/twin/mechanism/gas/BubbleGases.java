@@ -20,6 +20,7 @@ import org.tidewright.twin.mechanism.power.Supply;
  * @param air what the bubbles are made of
  * @param airFlow at the stone
  * @param depth through which they rise
+ * @param waterFlow through the chamber in which they rise; infinite for a stone in the open water
  * @param efficiency share of the air's oxygen taken up per metre
  */
 public record BubbleGases(
@@ -28,6 +29,7 @@ public record BubbleGases(
         AirOver air,
         @Unit("m^3/s") double airFlow,
         @Unit("m") double depth,
+        @Unit("m^3/s") double waterFlow,
         Parameter efficiency,
         Supply supply)
         implements Mechanism {
@@ -45,11 +47,12 @@ public record BubbleGases(
         double standard = Bubbles.standardRate(airFlow, depth, now.value(efficiency));
         double conductance = Bubbles.conductance(standard, Bubbles.ALPHA, temperature);
         Solution solution = now.solution(water);
-        out.move(Stock.OXYGEN, oxygenStore, water, conductance * (solution.oxygenAtRest() - now.oxygen(water)));
+        double ofOxygen = BubbleExchange.through(conductance, waterFlow);
+        out.move(Stock.OXYGEN, oxygenStore, water, ofOxygen * (solution.oxygenAtRest() - now.oxygen(water)));
         double pressure = air.carbonDioxide(now);
         double perAtmosphere = solution.carbonDioxideUnder(1);
-        double ofCarbonDioxide =
-                BubbleExchange.carbonDioxideConductance(conductance, airFlow, perAtmosphere, temperature);
+        double ofCarbonDioxide = BubbleExchange.through(
+                BubbleExchange.carbonDioxideConductance(conductance, airFlow, perAtmosphere, temperature), waterFlow);
         out.move(
                 Stock.INORGANIC_CARBON,
                 air.body(),

@@ -1,6 +1,7 @@
 package org.tidewright.twin.mechanism.gas;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
@@ -10,6 +11,7 @@ import org.tidewright.seawater.gas.OxygenSolubility;
 import org.tidewright.testkit.SeededCases;
 import org.tidewright.twin.TestVessel;
 import org.tidewright.twin.contract.Stock;
+import org.tidewright.twin.law.gas.BubbleExchange;
 import org.tidewright.twin.mechanism.air.AirOver;
 import org.tidewright.twin.run.Network;
 import org.tidewright.twin.run.State;
@@ -28,6 +30,11 @@ class BubbleGasesTest {
 
     /** Bubbles of air of one partial pressure in water of another, atm. */
     private static Moved minute(double airFlow, double depth, double efficiency, double inAir, double inWater) {
+        return minute(airFlow, depth, Double.POSITIVE_INFINITY, efficiency, inAir, inWater);
+    }
+
+    private static Moved minute(
+            double airFlow, double depth, double waterFlow, double efficiency, double inAir, double inWater) {
         TestVessel vessel = new TestVessel(VOLUME / 0.5, 0.5);
         AirOver air = AirOver.ledIn(vessel.world(), vessel.builder().setting("carbon dioxide", inAir));
         vessel.with(new BubbleGases(
@@ -36,6 +43,7 @@ class BubbleGasesTest {
                 air,
                 airFlow,
                 depth,
+                waterFlow,
                 vessel.exactly("efficiency", "1/m", efficiency),
                 vessel.mains()));
         CarbonateSystem system = CarbonateSystem.at(TEMPERATURE, 35);
@@ -85,5 +93,19 @@ class BubbleGasesTest {
         double oxygenDifference = OxygenSolubility.perVolume(TEMPERATURE, 35) - 0.1;
         double ratio = moved.carbon() / moved.restDifference() / (moved.oxygen() / oxygenDifference);
         assertThat(ratio).isCloseTo(Math.sqrt(568.0 / 668), withinPercentage(0.5));
+    }
+
+    /** Water that passes a chamber once: of G = 359 L/h beside F = 900 L/h, 900 (1 - exp(-359/900)) = 296 L/h are left. */
+    @Test
+    void aChamberExchangesNoMoreThanTheWaterThatPassesIt() {
+        double perHour = 1e-3 / 3600;
+        assertThat(BubbleExchange.through(359 * perHour, 900 * perHour) / perHour)
+                .isCloseTo(296.0, within(0.1));
+        assertThat(BubbleExchange.through(1, 900 * perHour)).isCloseTo(900 * perHour, withinPercentage(1e-9));
+        Moved open = minute(2e-4, 0.4, 0.06, 1000e-6, 400e-6);
+        Moved narrow = minute(2e-4, 0.4, 1e-6, 0.06, 1000e-6, 400e-6);
+        double missing = OxygenSolubility.perVolume(TEMPERATURE, 35) - 0.1;
+        assertThat(open.oxygen()).isGreaterThan(1.5 * narrow.oxygen());
+        assertThat(narrow.oxygen()).isCloseTo(60 * 1e-6 * missing, withinPercentage(0.1));
     }
 }
