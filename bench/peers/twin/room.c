@@ -67,7 +67,7 @@ typedef struct {
 } loop;
 
 typedef struct {
-    double standard, air;
+    double standard, air, passes; /* water that passes once through where they rise */
 } bubbles;
 
 struct room {
@@ -238,7 +238,9 @@ static bubbles bubbles_in(const plan *p, const char *water) {
     const size_t m = plan_mechanism(p, "BubbleGases", "water", water);
     const double air = plan_of(p, m, "airFlow");
     const double share = fmin(1, plan_of(p, m, "efficiency") * plan_of(p, m, "depth"));
-    const bubbles b = {.standard = 0.95 * air * 0.279 * share / 9.09e-3, .air = air};
+    const bubbles b = {
+        .standard = 0.95 * air * 0.279 * share / 9.09e-3, .air = air, .passes = plan_of(p, m, "waterFlow"),
+    };
     return b;
 }
 
@@ -783,11 +785,17 @@ static void surface_gases(const room *r, double *d, const water *a, int w, doubl
     }
 }
 
+/* Plug flow of the water too; all of it comes to rest with enough air */
+static double passing(const bubbles *b, double exchanged) {
+    return isinf(b->passes) ? exchanged : -b->passes * expm1(-exchanged / b->passes);
+}
+
 /* Carbon dioxide off bubbles in plug flow: Matter-Mueller, Gujer and Giger 1981, Water Res. 15, 1271-1279, eq. 8 */
 static void bubble_gases(double *d, const water *a, int w, const bubbles *b, double schmidt_ratio, double pressure) {
     const double of_oxygen = b->standard * pow(1.024, a->temperature - 20);
     const double most = b->air * ATMOSPHERE / (GAS * (a->temperature + 273.15)) / a->co2_per_atm;
-    exchange(d, a, w, of_oxygen, -most * expm1(-of_oxygen * schmidt_ratio / most), pressure);
+    const double of_carbon = -most * expm1(-of_oxygen * schmidt_ratio / most);
+    exchange(d, a, w, passing(b, of_oxygen), passing(b, of_carbon), pressure);
 }
 
 /* Water Pollution Research Laboratory 1973, Notes on Water Pollution 61, after Gameson 1957; clean water, a = 1.8 */
