@@ -63,6 +63,8 @@ jacobian *jacobian_of(room *r, const double *y, const double *least) {
         touched[i * STATES + i] = 1;
     }
     full[IN(SUMP, WATER)] *= 0.99; /* the top-off runs */
+    full[BATTERY] *= 0.99; /* the charger too */
+    full[FISH_N] *= 0.99; /* fish thin a little */
     note(j, r, 14 * HOUR, full, touched);
     note(j, r, 23 * HOUR, full, touched);
     full[IN(SUMP, HEAT)] *= 0.985; /* so do the heaters */

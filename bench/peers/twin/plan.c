@@ -115,14 +115,26 @@ size_t plan_mechanism(const plan *p, const char *class, const char *path, const 
     return found;
 }
 
-double plan_of(const plan *p, size_t mechanism, const char *path) {
+static const plan_line *line_of(const plan *p, size_t mechanism, const char *path) {
     for (size_t k = mechanism + 1; k < p->count && is_of_mechanism(&p->lines[k]); k++) {
         if (begins(&p->lines[k], "of", path, NULL)) {
-            return plan_value(p->lines[k].part[2]);
+            return &p->lines[k];
         }
     }
-    fail("the mechanism has no", path, p->lines[mechanism].part[1]);
-    return 0;
+    return NULL;
+}
+
+int plan_has(const plan *p, size_t mechanism, const char *path) {
+    return line_of(p, mechanism, path) != NULL;
+}
+
+double plan_of(const plan *p, size_t mechanism, const char *path) {
+    const plan_line *line = line_of(p, mechanism, path);
+    if (!line) {
+        fail("the mechanism has no", path, p->lines[mechanism].part[1]);
+        return 0;
+    }
+    return plan_value(line->part[2]);
 }
 
 int plan_stock(const plan *p, const char *stock, const char *body) {

@@ -30,6 +30,7 @@ size_t plan_mechanism(const plan *p, const char *class, const char *path, const 
 size_t plan_next_mechanism(const plan *p, const char *class, const char *path, const char *body, size_t after);
 
 /* A number of the mechanism at a line. */
+int plan_has(const plan *p, size_t mechanism, const char *path);
 double plan_of(const plan *p, size_t mechanism, const char *path);
 
 /* The number among the stock lines, -1 where there is none. */

@@ -3,6 +3,7 @@
 #include "room.h"
 
 #include <math.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -11,6 +12,13 @@
 
 #define FRESH_DENSITY 997.05
 #define VAPOUR_MASS 18.01528e-3
+#define GRAVITY 9.80665
+#define PARTS 4 /* of a wave programme */
+
+/* A whole fish: 0.27 of it dry, of that a tenth nitrogen and 0.45 carbon; phosphorus 0.36 % of it */
+#define FISH_NITROGEN (0.27 * 0.10 / NITROGEN_MASS)
+#define FISH_CARBON (0.27 * 0.45 / CARBON_MASS)
+#define FISH_PHOSPHORUS (0.0036 / PHOSPHORUS_MASS)
 
 typedef struct {
     double starts, daily, ramp, full, power, to_water;
@@ -22,7 +30,7 @@ typedef struct {
 } shares;
 
 typedef struct {
-    double breathing, production, saturation, shedding, scarce, extent;
+    double breathing, ratio, saturation, shedding, scarce, tissue, lit_day;
 } community;
 
 typedef struct {
@@ -35,8 +43,21 @@ typedef struct {
 } nitrifier;
 
 typedef struct {
-    double solids, area, wetted, bottom, pane, pane_exponent, pane_per_kelvin, wall;
-    double activity, stirred, usual_schmidt;
+    double from, lasts, speed, running;
+} part;
+
+typedef struct {
+    double power, speed;
+    part parts[PARTS];
+    int count;
+    double share; /* of its power, until the next event */
+} stream;
+
+typedef struct {
+    double solids, floor, rocks, rocks_top; /* upright walls, what displaces water evenly up to a height */
+    double area, around, rim, bottom, pane, pane_exponent, pane_per_kelvin, wall;
+    double still_activity, moved_activity, still, moved, usual_schmidt;
+    double stirring, all_stirring; /* power now, with all at full speed */
     double pumps, rot, phosphorus_rot, settle;
 } vessel;
 
@@ -46,7 +67,7 @@ typedef struct {
 } loop;
 
 typedef struct {
-    double standard, air;
+    double standard, air, passes; /* water that passes once through where they rise */
 } bubbles;
 
 struct room {
@@ -54,9 +75,12 @@ struct room {
     vessel of[WATERS];
     loop loops[2];
     lamp display_lamp, refugium_lamp;
-    double room_solids, envelope, outdoors, house, house_temperature, changes, air_volume, vapour_outdoors, carbon_outdoors;
-    double idle, room_power;
-    int battery_on;
+    stream streams[2];
+    double room_solids, envelope, outdoors, house, house_most, house_temperature;
+    double changes, air_volume, vapour_outdoors, carbon_outdoors;
+    int mains, battery_on, stone_runs;
+    double idle, passes, capacity, full;
+    double air_pump, stone_stirs, return_stirs;
     double heater_power[3], heater_top[3], heater_band[3];
     bubbles stone, column;
     double fall_flow, fall_height, fall_form;
@@ -71,7 +95,7 @@ struct room {
     double ground_rot, ground_phosphorus, nitrogen_need, phosphorus_need;
     double denitrified, nitrate_half;
     shares carbon, nitrogen, phosphorus;
-    double resting, stage, activity, ammonia_share, labile, fasting;
+    double fish_mass, resting, stage, ammonia_share, labile, fasting, uneaten, lethal, carrion_half;
     community corals, turf;
     double bed_growth, bed_loss, bed_saturation, bed_greatest;
     double free_growth, free_death, free_clearance, depth, attenuation;
@@ -103,7 +127,9 @@ const state_name state_names[STATES] = {
     CNP("guts of the fish"),
     {"ORGANIC_CARBON", "reserves of the fish"},
     CNP("fish"),
+    CNP("dead animals"),
     {"ORGANIC_CARBON", "reserves of the corals"},
+    CNP("new tissue of the corals"),
     {"ORGANIC_CARBON", "reserves of the turf"},
     CNP("free algae"),
     CNP("algae in the refugium"),
@@ -118,6 +144,26 @@ int state_named(const char *stock, const char *body) {
         }
     }
     return -1;
+}
+
+/* ---- clocks ---- */
+
+static double since(double time, double start) {
+    const double s = fmod(time - start, DAY);
+    return s < 0 ? s + DAY : s;
+}
+
+static double share_of(const lamp *l, double time) {
+    if (l->ramp <= 0) {
+        return l->share;
+    }
+    const double s = since(time, l->starts);
+    if (s >= l->daily) {
+        return 0;
+    }
+    const double ramp = fmin(l->ramp, l->daily / 2);
+    const double nearer = fmin(s, l->daily - s);
+    return nearer >= ramp ? 1 : nearer / ramp;
 }
 
 /* ---- what the plan says ---- */
@@ -148,13 +194,43 @@ static shares shares_of(const plan *p, size_t m, const char *element) {
     return s;
 }
 
-static community community_of(const plan *p, const char *reserve) {
+/* Mean of what light lets go at 288 moments of a day of the lamp */
+static double lit_day(const lamp *l, double saturation) {
+    double sum = 0;
+    for (int i = 0; i < 288; i++) {
+        sum += tanh(l->full * share_of(l, DAY * (i + 0.5) / 288) / saturation);
+    }
+    return sum / 288;
+}
+
+static community community_of(const plan *p, const char *reserve, const lamp *l) {
     const size_t m = plan_mechanism(p, "LitCommunity", "places.reserve", reserve);
+    const double saturation = plan_of(p, m, "rates.saturation");
     const community c = {
-        plan_of(p, m, "rates.breathing"), plan_of(p, m, "rates.production"), plan_of(p, m, "rates.saturation"),
-        plan_of(p, m, "rates.shedding"), plan_of(p, m, "rates.scarce"), plan_of(p, m, "extent"),
+        plan_of(p, m, "extent") * plan_of(p, m, "rates.breathing"), plan_of(p, m, "rates.ratio"), saturation,
+        plan_of(p, m, "rates.shedding"), plan_of(p, m, "rates.scarce"),
+        plan_has(p, m, "growth.share") ? plan_of(p, m, "growth.share") : 0, lit_day(l, saturation),
     };
     return c;
+}
+
+static stream stream_of(const plan *p, size_t m) {
+    stream s = {.power = plan_of(p, m, "power"), .speed = plan_of(p, m, "programme.factor")};
+    static const char *const what[4] = {"from", "lasts", "speed", "running"};
+    for (; s.count < PARTS; s.count++) {
+        double value[4];
+        for (int i = 0; i < 4; i++) {
+            char path[64];
+            snprintf(path, sizeof path, "programme.parts.%d.%s", s.count, what[i]);
+            if (!plan_has(p, m, path)) {
+                return s;
+            }
+            value[i] = plan_of(p, m, path);
+        }
+        const part each = {value[0], value[1], value[2], value[3]};
+        s.parts[s.count] = each;
+    }
+    return s;
 }
 
 /* ASCE/EWRI 2-06: oxygen into clean water at 20 degC over its saturation, alpha 0.95 */
@@ -162,7 +238,9 @@ static bubbles bubbles_in(const plan *p, const char *water) {
     const size_t m = plan_mechanism(p, "BubbleGases", "water", water);
     const double air = plan_of(p, m, "airFlow");
     const double share = fmin(1, plan_of(p, m, "efficiency") * plan_of(p, m, "depth"));
-    const bubbles b = {.standard = 0.95 * air * 0.279 * share / 9.09e-3, .air = air};
+    const bubbles b = {
+        .standard = 0.95 * air * 0.279 * share / 9.09e-3, .air = air, .passes = plan_of(p, m, "waterFlow"),
+    };
     return b;
 }
 
@@ -195,18 +273,25 @@ static void vessels(const plan *p, room *r) {
     for (int w = 0; w < WATERS; w++) {
         vessel *v = &r->of[w];
         v->solids = plan_number(p, "body", names[w]);
+        const plan_line *shape = plan_find(p, "shape", names[w], NULL);
+        v->floor = plan_value(shape->part[2]);
+        v->rocks = plan_value(shape->part[3]);
+        v->rocks_top = plan_value(shape->part[4]);
         size_t m = plan_mechanism(p, "WallLoss", "water", names[w]);
         v->pane = plan_of(p, m, "pane.atOneKelvin");
         v->pane_exponent = plan_of(p, m, "pane.exponent");
         v->pane_per_kelvin = plan_of(p, m, "pane.perKelvin");
-        v->wetted = plan_of(p, m, "wetted");
+        v->around = plan_of(p, m, "around");
+        v->rim = plan_of(p, m, "rim");
         v->bottom = plan_of(p, m, "bottom");
         v->wall = plan_of(p, m, "factor");
         m = plan_mechanism(p, "OpenSurface", "water", names[w]);
         v->area = plan_of(p, m, "area");
-        v->activity = plan_of(p, m, "activity");
+        v->still_activity = plan_of(p, m, "still");
+        v->moved_activity = plan_of(p, m, "moved");
         m = plan_mechanism(p, "SurfaceGases", "water", names[w]);
-        v->stirred = plan_of(p, m, "stirred") * plan_of(p, m, "cover");
+        v->still = plan_of(p, m, "still");
+        v->moved = plan_of(p, m, "stirred");
         v->usual_schmidt = plan_of(p, m, "usualSchmidt");
         m = plan_mechanism(p, "Decay", "matter", names[w]);
         v->rot = plan_of(p, m, "rate");
@@ -216,9 +301,8 @@ static void vessels(const plan *p, room *r) {
         v->settle = plan_of(p, plan_mechanism(p, "Settling", "water", names[w]), "rate");
         for (m = plan_next_mechanism(p, "DeviceHeat", "water", names[w], 0); m;
              m = plan_next_mechanism(p, "DeviceHeat", "water", names[w], m)) {
-            const double power = plan_of(p, m, "power");
-            v->pumps += plan_of(p, m, "share") * power;
-            r->room_power += (1 - plan_of(p, m, "share")) * power;
+            v->pumps += plan_of(p, m, "share") * plan_of(p, m, "power"); /* all or nothing */
+            r->air_pump += (1 - plan_of(p, m, "share")) * plan_of(p, m, "power");
         }
     }
     static const int upper[2] = {DISPLAY, REFUGIUM};
@@ -238,6 +322,7 @@ static void surroundings(const plan *p, room *r) {
     r->envelope = plan_of(p, m, "conductance");
     m = plan_mechanism(p, "HouseHeating", "room", "room");
     r->house = plan_of(p, m, "running") * plan_of(p, m, "strength");
+    r->house_most = plan_of(p, m, "running") * plan_of(p, m, "most");
     r->house_temperature = plan_of(p, m, "temperature");
     m = plan_mechanism(p, "Ventilation", "room.room", "room");
     r->air_volume = plan_of(p, m, "room.volume");
@@ -245,8 +330,12 @@ static void surroundings(const plan *p, room *r) {
     r->vapour_outdoors = plan_of(p, m, "vapourOutdoors");
     r->carbon_outdoors = plan_of(p, m, "carbonDioxideOutdoors");
     m = plan_mechanism(p, "Battery", "store", "battery");
-    r->battery_on = plan_of(p, m, "on") > 0 && plan_of(p, m, "mains") <= 0;
+    r->mains = plan_of(p, m, "mains.on") > 0;
+    r->battery_on = plan_of(p, m, "on") > 0;
     r->idle = plan_of(p, m, "idle");
+    r->capacity = plan_of(p, m, "capacity");
+    r->full = r->capacity * plan_of(p, m, "usable");
+    r->passes = plan_number(p, "parameter", "share the inverter passes on");
     m = plan_mechanism(p, "People", "air", "air of the room");
     r->breath = plan_of(p, m, "carbonDioxide");
     r->moisture = plan_of(p, m, "vapour");
@@ -262,8 +351,21 @@ static void devices(const plan *p, room *r) {
         r->heater_band[i] = plan_of(p, m, "band");
         r->heater_top[i] = plan_of(p, m, "setpoint") + r->heater_band[i] / 2;
     }
+    m = 0;
+    for (int i = 0; i < 2; i++) {
+        m = plan_next_mechanism(p, "StreamPump", "water", "display", m);
+        r->streams[i] = stream_of(p, m);
+    }
     r->stone = bubbles_in(p, "display");
     r->column = bubbles_in(p, "sump");
+    m = plan_mechanism(p, "BubbleGases", "water", "display");
+    r->stone_stirs = 1023 * GRAVITY * r->stone.air * plan_of(p, m, "depth");
+    /* The nozzles are not told, only what their jets spend. */
+    r->return_stirs = plan_of(p, plan_mechanism(p, "SurfaceGases", "water", "sump"), "stirring.stirrers.0.full");
+    r->of[DISPLAY].all_stirring =
+        0.25 * (r->streams[0].power + r->streams[1].power) + r->stone_stirs + r->return_stirs;
+    r->of[SUMP].all_stirring = r->return_stirs;
+    r->of[REFUGIUM].all_stirring = r->return_stirs;
     m = plan_mechanism(p, "FallGases", "water", "display");
     r->fall_flow = plan_of(p, m, "flow");
     r->fall_height = plan_of(p, m, "height");
@@ -309,15 +411,18 @@ static void life(const plan *p, room *r) {
     r->carbon = shares_of(p, m, "carbon");
     r->nitrogen = shares_of(p, m, "nitrogen");
     r->phosphorus = shares_of(p, m, "phosphorus");
-    r->resting = plan_of(p, m, "extent") * plan_of(p, m, "activity") * plan_of(p, m, "restingAtReference");
+    /* Sums over single fish of the plan */
+    r->fish_mass = plan_of(p, m, "shoal.mass");
+    r->uneaten = plan_of(p, m, "diet.carbon.uneaten");
+    r->resting = plan_of(p, m, "activity") * plan_of(p, m, "shoal.resting");
+    r->fasting = plan_of(p, m, "shoal.fasting");
     r->stage = plan_of(p, m, "stage");
     r->ammonia_share = plan_of(p, m, "ammoniaShare");
     r->labile = plan_of(p, m, "labileShare");
-    /* 100 mg of nitrogen per kg and day of a fish of 50 g; exponent of Shrestha et al. 2023 */
-    r->fasting = plan_of(p, m, "extent") * 100e-6 / NITROGEN_MASS / DAY * 0.050
-        * pow(plan_of(p, m, "mass") / 0.050, 0.75);
-    r->corals = community_of(p, "reserves of the corals");
-    r->turf = community_of(p, "reserves of the turf");
+    r->lethal = plan_of(p, plan_mechanism(p, "Starvation", "flesh", "fish"), "lethal");
+    r->carrion_half = plan_of(p, plan_mechanism(p, "CarrionDecay", "carrion", "dead animals"), "halfTime");
+    r->corals = community_of(p, "reserves of the corals", &r->display_lamp);
+    r->turf = community_of(p, "reserves of the turf", &r->display_lamp);
     m = plan_mechanism(p, "Macroalgae", "water", "refugium");
     r->bed_growth = plan_of(p, m, "growth") / 0.5; /* while lit, measured over days of twelve hours */
     r->bed_loss = plan_of(p, m, "loss");
@@ -357,43 +462,80 @@ void room_forget(room *r) {
     }
 }
 
-/* ---- clocks ---- */
+/* ---- what holds for a while ---- */
 
-static double since(double time, double start) {
-    const double s = fmod(time - start, DAY);
-    return s < 0 ? s + DAY : s;
+/* Affinity laws: power by the cube of the speed */
+static double share_of_power(const stream *s, double time) {
+    for (int i = 0; i < s->count; i++) {
+        if (since(time, s->parts[i].from) < s->parts[i].lasts) {
+            const double speed = fmin(1, s->speed * s->parts[i].speed);
+            return speed * speed * speed * s->parts[i].running;
+        }
+    }
+    const double speed = fmin(1, s->speed);
+    return speed * speed * speed;
 }
 
 void room_at(room *r, double from, double to) {
     const double middle = (from + to) / 2;
-    r->liming = since(middle, r->lime_from) < r->lime_lasts;
+    r->liming = r->mains && since(middle, r->lime_from) < r->lime_lasts;
     r->refugium_lamp.share = since(middle, r->refugium_lamp.starts) < r->refugium_lamp.daily;
     r->display_lamp.share = since(middle, r->display_lamp.starts) < r->display_lamp.daily;
+    r->stone_runs = r->mains || r->battery_on;
+    double streams = 0;
+    for (int i = 0; i < 2; i++) {
+        r->streams[i].share = r->mains ? share_of_power(&r->streams[i], middle) : 0;
+        streams += 0.25 * r->streams[i].power * r->streams[i].share;
+    }
+    const double jets = r->mains ? r->return_stirs : 0;
+    r->of[DISPLAY].stirring = streams + jets + (r->stone_runs ? r->stone_stirs : 0);
+    r->of[SUMP].stirring = jets;
+    r->of[REFUGIUM].stirring = jets;
+}
+
+/* Stomachs hold 3 % of live mass in dry food, 0.45 of that carbon. */
+double room_eats(const room *r, const double *y, double carbon) {
+    const double live = y[FISH_N] / FISH_NITROGEN;
+    const double left = 0.03 * 0.45 / CARBON_MASS * live - y[STOMACH_C];
+    return fmin(1 - r->uneaten, fmax(0, left) / carbon);
+}
+
+void room_thermostat(room *r, double temperature) {
+    r->house_temperature = temperature;
+}
+
+void room_mains(room *r, int on) {
+    r->mains = on;
+}
+
+int room_has_mains(const room *r) {
+    return r->mains;
 }
 
 void room_people(room *r, double count) {
     r->people = count;
 }
 
-double room_battery_empty(const room *r, const double *y) {
-    return r->battery_on && r->idle > 0 ? y[BATTERY] / r->idle : HUGE_VAL;
+/* From the battery while it stands in for the mains */
+static double battery_load(const room *r) {
+    return r->idle + r->air_pump / r->passes;
 }
 
-void room_battery_off(room *r) {
-    r->battery_on = 0;
+/* In five hours of its nominal capacity, less and less over the last fifth */
+static double charging(const room *r, const double *y) {
+    const double missing = r->full - y[BATTERY];
+    return missing <= 0 ? 0 : r->capacity / (5 * 3600) * fmin(1, missing / (0.2 * r->full));
 }
 
-static double share_of(const lamp *l, double time) {
-    if (l->ramp <= 0) {
-        return l->share;
+double room_battery_turns(const room *r, const double *y) {
+    if (r->mains) {
+        return r->battery_on ? HUGE_VAL : (0.1 * r->full - y[BATTERY]) / charging(r, y);
     }
-    const double s = since(time, l->starts);
-    if (s >= l->daily) {
-        return 0;
-    }
-    const double ramp = fmin(l->ramp, l->daily / 2);
-    const double nearer = fmin(s, l->daily - s);
-    return nearer >= ramp ? 1 : nearer / ramp;
+    return r->battery_on ? y[BATTERY] / battery_load(r) : HUGE_VAL;
+}
+
+void room_battery_turn(room *r) {
+    r->battery_on = !r->battery_on;
 }
 
 /* ---- a water as it is now ---- */
@@ -402,7 +544,8 @@ typedef struct {
     double volume, temperature, salinity;
     double warmth;   /* 2^((T - 25)/10) */
     double c[OF_WATER]; /* per volume, never below none */
-    double oxygen_rest, schmidt_ratio;
+    double oxygen_rest;
+    double h, k1, k2; /* mol/kg */
     double co2, co2_per_atm; /* mol/m3, mol/(m3 atm) */
     double aragonite, free_ammonia;
 } water;
@@ -445,6 +588,9 @@ static void look(room *r, const double *y, int w, water *a) {
     const double h = h_of(r, a, w, &k);
     const double dic = fmax(1e-9, a->c[DIC] / r->density);
     const double carbon = 1 / (h * h + k.k1 * h + k.k1 * k.k2);
+    a->h = h;
+    a->k1 = k.k1;
+    a->k2 = k.k2;
     a->co2 = dic * h * h * carbon * r->density;
     a->co2_per_atm = k.fugacity_factor * k.k0 * r->density;
     a->aragonite = a->c[CA] / r->density * dic * k.k1 * k.k2 * carbon / k.ksp_aragonite;
@@ -507,7 +653,7 @@ void room_circulation(room *r, const double *y, double *d) {
     for (int i = 0; i < 2; i++) {
         const loop *l = &r->loops[i];
         const double drawn = clamp01((y[IN(l->lower, WATER)] - l->least) / 1e-3);
-        const double lifted = l->flow * drawn;
+        const double lifted = r->mains ? l->flow * drawn : 0;
         const double falling = fmax(0, lifted + l->slope * (y[IN(l->upper, WATER)] - l->held));
         carry(r, y, d, l->lower, l->upper, lifted, room_temperature(r, y, l->lower));
         carry(r, y, d, l->upper, l->lower, falling, room_temperature(r, y, l->upper));
@@ -527,7 +673,7 @@ static void top_off(const room *r, const double *y, double *d, const water *sump
     const double volume = y[RESERVOIR_WATER];
     const double left = clamp01(volume / 0.2e-3);
     const double flow = left * clamp01((r->top_full - sump->volume) / r->top_play) * r->top_flow;
-    if (flow > 0) {
+    if (r->mains && flow > 0) {
         const double share = flow / volume;
         const int of_reservoir[4] = {RESERVOIR_WATER, RESERVOIR_HEAT, RESERVOIR_ALK, RESERVOIR_CA};
         const int of_sump[4] = {WATER, HEAT, ALK, CA};
@@ -550,6 +696,9 @@ static void limewater(const room *r, double *d) {
 
 /* Foam takes in series what passes the column and what turns into what foam can take, and a little water with all in it. */
 static void skim(const room *r, const double *y, double *d, const water *sump) {
+    if (!r->mains) {
+        return;
+    }
     const double share = r->skimmate / sump->volume;
     for (int i = SALT; i < OF_WATER; i++) {
         d[IN(SUMP, i)] -=
@@ -563,6 +712,12 @@ static void skim(const room *r, const double *y, double *d, const water *sump) {
 
 /* ---- heat and gases of a water ---- */
 
+/* Height of the surface; what lies in the water displaces it evenly up to a height */
+static double level(const vessel *v, double volume) {
+    const double among = v->floor * v->rocks_top - v->rocks;
+    return v->rocks != 0 && volume < among ? volume * v->rocks_top / among : (volume + v->rocks) / v->floor;
+}
+
 /* Carrier's equation, ASHRAE Handbook, HVAC Applications, natatoriums, in still air; Bowen 1926, Phys. Rev. 27, 779-787 */
 static void surface_heat(const room *r, double *d, const water *a, int w, double room_temperature, double vapour) {
     const vessel *v = &r->of[w];
@@ -570,7 +725,7 @@ static void surface_heat(const room *r, double *d, const water *a, int w, double
     const double at_water = vapour_pressure(a->temperature, fmin(115, a->salinity));
     const double latent = latent_heat(a->temperature);
     const double drive = at_water - vapour;
-    const double per_pascal = v->activity * 0.089;
+    const double per_pascal = (v->stirring > 0 ? v->moved_activity : v->still_activity) * 0.089;
     const double convection = drive <= 0 ? 2 * difference : per_pascal * 65 * difference;
     const double radiation = radiation_film(0.95, a->temperature, room_temperature) * difference;
     const double wet = clamp01(fmin(a->volume / 1e-3, (115 - a->salinity) / (115 - 90)));
@@ -584,7 +739,8 @@ static void surface_heat(const room *r, double *d, const water *a, int w, double
     /* Panes: a power of the difference fitted to the films of Churchill and Chu 1975 and radiation */
     const double transmittance = v->pane * pow(fmax(0.5, fabs(difference)), v->pane_exponent)
         * (1 + v->pane_per_kelvin * ((a->temperature + room_temperature) / 2 - 22.5));
-    const double through = v->wall * (v->wetted * transmittance + v->bottom) * difference;
+    const double wetted = v->around * fmin(v->rim, level(v, a->volume));
+    const double through = v->wall * (wetted * transmittance + v->bottom) * difference;
     d[IN(w, HEAT)] -= dry + through;
     d[ROOM_HEAT] += dry + through;
 }
@@ -597,48 +753,88 @@ static void exchange(double *d, const water *a, int w, double of_oxygen, double 
     d[AIR_CARBON] -= carbon;
 }
 
-/* Stirred surface, exponent 1/2: Jaehne et al. 1987, J. Geophys. Res. 92, 1937-1949 */
+/* Hoover and Berkshire 1969, J. Geophys. Res. 74, 456-464; hydration by Johnson 1982, Limnol. Oceanogr. 27, 849-855, and
+   Schulz et al. 2006, Mar. Chem. 100, 53-65; diffusion by Jaehne, Heinz and Dietrich 1987, J. Geophys. Res. 92, 10767-10776 */
+static double help_of_chemistry(const water *a, double velocity) {
+    const double kelvin = a->temperature + 273.15;
+    const double s = a->salinity;
+    const double with_water = exp(1246.98 - 6.19e4 / kelvin - 183.0 * log(kelvin));
+    const double with_hydroxide =
+        499002.24 * exp(4.2986e-4 * s * s + 5.75499e-5 * s - 90166.83 / (8.31451 * kelvin)) / a->h;
+    const double diffusion = 5019e-9 * exp(-19.51e3 / (GAS * kelvin));
+    const double tau = 1 + a->h * a->h / (a->k1 * a->k2 + a->k1 * a->h);
+    const double qz = sqrt((with_water + with_hydroxide) * tau / diffusion) * diffusion / velocity;
+    return tau / (tau - 1 + tanh(qz) / qz);
+}
+
+/* Stirred surface, exponent 1/2, still 2/3: Jaehne et al. 1987, J. Geophys. Res. 92, 1937-1949; renewal by the fourth root
+   of the power spent: Lamont and Scott 1970, AIChE J. 16, 513-519. Gives the ratio of the gases at a stirred one. */
 static void surface_gases(const room *r, double *d, const water *a, int w, double pressure, double *schmidt_ratio) {
     const vessel *v = &r->of[w];
     const double of_oxygen = schmidt_of_oxygen(a->temperature);
-    *schmidt_ratio = sqrt(of_oxygen / schmidt_of_carbon_dioxide(a->temperature));
-    const double velocity = v->stirred * sqrt(v->usual_schmidt / of_oxygen);
-    exchange(d, a, w, v->area * velocity, v->area * velocity * *schmidt_ratio, pressure);
+    const double ratio = of_oxygen / schmidt_of_carbon_dioxide(a->temperature);
+    *schmidt_ratio = sqrt(ratio);
+    const double stirred = v->moved * pow(v->stirring / v->all_stirring, 0.25);
+    if (stirred > v->still) {
+        const double velocity = stirred * sqrt(v->usual_schmidt / of_oxygen);
+        exchange(d, a, w, v->area * velocity, v->area * velocity * *schmidt_ratio, pressure);
+    } else {
+        const double velocity = v->still * pow(v->usual_schmidt / of_oxygen, 2.0 / 3);
+        const double of_carbon = velocity * pow(ratio, 2.0 / 3);
+        exchange(d, a, w, v->area * velocity, v->area * of_carbon * help_of_chemistry(a, of_carbon), pressure);
+    }
+}
+
+/* Plug flow of the water too; all of it comes to rest with enough air */
+static double passing(const bubbles *b, double exchanged) {
+    return isinf(b->passes) ? exchanged : -b->passes * expm1(-exchanged / b->passes);
 }
 
 /* Carbon dioxide off bubbles in plug flow: Matter-Mueller, Gujer and Giger 1981, Water Res. 15, 1271-1279, eq. 8 */
 static void bubble_gases(double *d, const water *a, int w, const bubbles *b, double schmidt_ratio, double pressure) {
     const double of_oxygen = b->standard * pow(1.024, a->temperature - 20);
     const double most = b->air * ATMOSPHERE / (GAS * (a->temperature + 273.15)) / a->co2_per_atm;
-    exchange(d, a, w, of_oxygen, -most * expm1(-of_oxygen * schmidt_ratio / most), pressure);
+    const double of_carbon = -most * expm1(-of_oxygen * schmidt_ratio / most);
+    exchange(d, a, w, passing(b, of_oxygen), passing(b, of_carbon), pressure);
 }
 
 /* Water Pollution Research Laboratory 1973, Notes on Water Pollution 61, after Gameson 1957; clean water, a = 1.8 */
-static void fall_gases(const room *r, double *d, const water *a, double pressure) {
+static void fall_gases(const room *r, double *d, const water *a, double schmidt_ratio, double pressure) {
     const double h = r->fall_height;
     const double ratio = 1 + 0.38 * 1.8 * r->fall_form * h * (1 - 0.11 * h) * (1 + 0.046 * a->temperature);
     const double flow = r->fall_flow * (1 - 1 / ratio);
-    exchange(d, a, DISPLAY, flow, 0.93 * flow, pressure);
+    exchange(d, a, DISPLAY, flow, schmidt_ratio * flow, pressure);
 }
 
 /* ---- the room ---- */
 
-static void surroundings_of(const room *r, const double *y, double *d, double temperature) {
-    d[ROOM_HEAT] += r->envelope * (r->outdoors - temperature) + r->house * (r->house_temperature - temperature)
-        + r->room_power;
-    if (r->battery_on) {
-        d[BATTERY] -= r->idle;
-        d[ROOM_HEAT] += r->idle;
+static void surroundings_of(const room *r, const double *y, double *d, double temperature, double vapour) {
+    const double asked = r->house * (r->house_temperature - temperature);
+    d[ROOM_HEAT] += r->envelope * (r->outdoors - temperature) + fmax(-r->house_most, fmin(r->house_most, asked));
+    if (r->mains) {
+        const double charged = charging(r, y);
+        d[BATTERY] += charged;
+        d[ROOM_HEAT] += charged / 0.9 - charged + r->air_pump;
+    } else if (r->battery_on) {
+        d[BATTERY] -= battery_load(r);
+        d[ROOM_HEAT] += battery_load(r);
     }
     const double per_pascal = r->air_volume / (GAS * (temperature + 273.15));
-    const double liquid = r->vapour_outdoors * per_pascal * VAPOUR_MASS / FRESH_DENSITY;
-    d[AIR_WATER] += r->changes * (liquid - y[AIR_WATER]) + r->people * r->moisture;
+    const double come = fmin(r->vapour_outdoors, vapour_pressure(fmax(-40, r->outdoors), 0));
+    const double liquid = (come - vapour) * per_pascal * VAPOUR_MASS / FRESH_DENSITY;
+    d[AIR_WATER] += r->changes * liquid + r->people * r->moisture;
     d[AIR_CARBON] += r->changes * (r->carbon_outdoors * per_pascal - y[AIR_CARBON]) + r->people * r->breath;
 }
 
 static void devices_of(const room *r, double *d, const water *sump, double display_share, double refugium_share) {
+    if (!r->mains) {
+        return;
+    }
     for (int i = 0; i < 3; i++) {
         d[IN(SUMP, HEAT)] += r->heater_power[i] * clamp01((r->heater_top[i] - sump->temperature) / r->heater_band[i]);
+    }
+    for (int i = 0; i < 2; i++) {
+        d[IN(DISPLAY, HEAT)] += r->streams[i].power * r->streams[i].share;
     }
     for (int w = 0; w < WATERS; w++) {
         d[IN(w, HEAT)] += r->of[w].pumps;
@@ -733,8 +929,15 @@ static void denitrification(const room *r, const double *y, double *d, const wat
     const double rate = r->denitrified * monod(a->c[NO3], r->nitrate_half) * oxygen * a->warmth
         * monod(fmax(0, y[GROUND_C]), 1e-3);
     gain_anion(d, DISPLAY, NO3, -rate);
-    d[GROUND_C] -= 1.25 * rate;
-    d[IN(DISPLAY, DIC)] += 1.25 * rate;
+    if (y[GROUND_C] > 0) { /* what is burnt gives back what else it holds */
+        const double share = 1.25 * rate / y[GROUND_C];
+        d[GROUND_C] -= 1.25 * rate;
+        d[IN(DISPLAY, DIC)] += 1.25 * rate;
+        d[GROUND_N] -= share * y[GROUND_N];
+        gain_ammonia(d, DISPLAY, share * y[GROUND_N]);
+        d[GROUND_P] -= share * y[GROUND_P];
+        gain_anion(d, DISPLAY, PO4, share * y[GROUND_P]);
+    }
 }
 
 /* Golterman 1995, Hydrobiologia 315, 59, exponent 1/3; 10 mg/g at 0.3 mg/L; driving force of Glueckauf 1955 */
@@ -753,10 +956,33 @@ static void phosphate(const room *r, const double *y, double *d, const water *su
 
 /* ---- life ---- */
 
-/* Two equal stages of first order; shares of what leaves the second; breath off a reserve of a day, and off the flesh
-   where that is too little: Q10 of Clarke and Johnston 1999, share of Michaelis and Menten 1913 */
+static double q10(double factor, const water *a) {
+    return pow(factor, (a->temperature - 25) / 10);
+}
+
+/* Michaelis and Menten 1913; 1 in water of 0.2 mol/m3 */
+static double of_aired(const water *a) {
+    return monod(a->c[OXYGEN], 0.047) / monod(0.2, 0.047);
+}
+
+/* Fat over that of an ordinary fish; lean flesh has 3.8 carbon a nitrogen */
+static double fat(const double *flesh) {
+    const double lean = 3.8;
+    const double x = (flesh[0] / flesh[1] - lean) / (FISH_CARBON / FISH_NITROGEN - lean);
+    return fmin(10, fmax(0, x));
+}
+
+/* Flesh over that of an ordinary fish of the same bones, which hold half its phosphorus */
+static double thinness(const double *flesh) {
+    const double soft = 0.5 * FISH_PHOSPHORUS / FISH_NITROGEN * flesh[1];
+    const double bones = flesh[2] - soft;
+    return bones <= soft ? 1 : soft / bones;
+}
+
+/* Two equal stages of first order; shares of what leaves the second; breath off a reserve of a day, and off fat and flesh
+   where that is too little: Q10 of Clarke and Johnston 1999, shares of what burns of Caloin 2004 */
 static void fish(const room *r, const double *y, double *d, const water *a) {
-    const double passing = r->stage * pow(1.7, (a->temperature - 25) / 10);
+    const double passing = r->stage * q10(1.7, a);
     double leaving[3];
     for (int i = 0; i < 3; i++) {
         const double swallowed = passing * y[STOMACH_C + i];
@@ -767,52 +993,114 @@ static void fish(const room *r, const double *y, double *d, const water *a) {
     const shares *of[3] = {&r->carbon, &r->nitrogen, &r->phosphorus};
     for (int i = 0; i < 3; i++) {
         const double dropped = leaving[i] * of[i]->faeces;
-        d[FISH_C + i] += leaving[i] * of[i]->retained;
         d[IN(DISPLAY, OC + i)] += r->labile * dropped;
         d[GROUND_C + i] += (1 - r->labile) * dropped;
     }
-    d[RESERVE_C] += leaving[0] * r->carbon.excreted;
-    const double excreted = leaving[1] * r->nitrogen.excreted;
+    const double *flesh = y + FISH_C;
+    if (flesh[1] <= 0) {
+        return;
+    }
+    const double x = fat(flesh);
+    const double bone_per_flesh = FISH_PHOSPHORUS / FISH_NITROGEN;
+    const double kept_carbon = leaving[0] * r->carbon.retained * fmin(1, x);
+    const double kept_nitrogen = leaving[1] * r->nitrogen.retained * fmin(1, x);
+    const double of_use = kept_nitrogen * bone_per_flesh * (0.5 + 0.5 * clamp01(10 * (thinness(flesh) - 0.9)));
+    const double kept_phosphorus = fmin(leaving[2] * r->phosphorus.retained, of_use);
+    d[FISH_C] += kept_carbon;
+    d[FISH_N] += kept_nitrogen;
+    d[FISH_P] += kept_phosphorus;
+    d[RESERVE_C] += leaving[0] * (r->carbon.excreted + r->carbon.retained) - kept_carbon;
+    const double excreted = leaving[1] * (r->nitrogen.excreted + r->nitrogen.retained) - kept_nitrogen;
     gain_ammonia(d, DISPLAY, r->ammonia_share * excreted);
     d[IN(DISPLAY, ON)] += (1 - r->ammonia_share) * excreted;
-    gain_anion(d, DISPLAY, PO4, leaving[2] * r->phosphorus.excreted);
+    const double phosphate = leaving[2] * (r->phosphorus.excreted + r->phosphorus.retained) - kept_phosphorus;
+    gain_anion(d, DISPLAY, PO4, phosphate);
 
-    const double able = pow(2.4, (a->temperature - 25) / 10) * monod(a->c[OXYGEN], 0.047);
-    const double burnt = fmax(0, y[RESERVE_C]) / DAY * able;
-    d[RESERVE_C] -= burnt;
-    breathe(d, DISPLAY, burnt, burnt);
-    const double rest = r->resting * able;
-    const double lack = rest - burnt;
-    if (lack > 0 && y[FISH_C] > 0) {
-        d[FISH_C] -= lack;
-        breathe(d, DISPLAY, lack, lack);
-        const double nitrogen = r->fasting * a->warmth * lack / rest;
-        d[FISH_N] -= nitrogen;
-        gain_ammonia(d, DISPLAY, nitrogen);
+    const double able = q10(2.4, a) * of_aired(a);
+    const double given = fmax(0, y[RESERVE_C]) / DAY * able;
+    const double rest = r->resting * flesh[1] / (r->fish_mass * FISH_NITROGEN) * able;
+    const double laid_on = fmax(0, given - rest) * fmax(0, 1 - x);
+    d[RESERVE_C] -= given;
+    d[FISH_C] += laid_on;
+    const double lack = fmax(0, rest - given);
+    const double lean_share = fmin(1, 3.8 * r->fasting / r->resting);
+    const double of_flesh = lack / (1 + (1 / lean_share - 1) * x) / 3.8;
+    d[FISH_C] -= lack;
+    d[FISH_N] -= of_flesh;
+    gain_ammonia(d, DISPLAY, of_flesh);
+    d[FISH_P] -= 0.5 * bone_per_flesh * of_flesh;
+    gain_anion(d, DISPLAY, PO4, 0.5 * bone_per_flesh * of_flesh);
+    breathe(d, DISPLAY, given - laid_on + lack, given - laid_on + lack);
+}
+
+/* Thinner and thinner they die; half-time of the dead after Chidami and Amyot 2008 */
+static void dying(const room *r, const double *y, double *d, const water *a) {
+    if (y[FISH_N] > 0) {
+        const double hunger = pow((1 - thinness(y + FISH_C)) / (1 - r->lethal), 8);
+        const double rate = 0.2 / DAY * hunger / (1 + hunger) * q10(2.4, a);
+        for (int i = 0; i < 3; i++) {
+            d[FISH_C + i] -= rate * y[FISH_C + i];
+            d[STOMACH_C + i] -= rate * y[STOMACH_C + i];
+            d[GUT_C + i] -= rate * y[GUT_C + i];
+            d[DEAD_C + i] += rate * (y[FISH_C + i] + y[STOMACH_C + i] + y[GUT_C + i]);
+        }
+        d[RESERVE_C] -= rate * y[RESERVE_C];
+        d[DEAD_C] += rate * y[RESERVE_C];
+    }
+    const double falling = log(2) / r->carrion_half * q10(3, a);
+    for (int i = 0; i < 3; i++) {
+        d[DEAD_C + i] -= falling * y[DEAD_C + i];
+        d[IN(DISPLAY, OC + i)] += falling * y[DEAD_C + i];
     }
 }
 
-/* Production by Jassby and Platt 1976, Limnol. Oceanogr. 21, 540-547; 26 degC, Q10 of 2 */
-static void lit(const community *of, const double *y, double *d, const water *a, double light, int place) {
-    const double warmth = a->warmth * exp2(-0.1);
-    const double reserve = fmax(0, y[place]);
-    const double made = light <= 0 ? 0 : of->extent * of->production * warmth * tanh(light / of->saturation);
-    const double burnt = of->extent * of->breathing * warmth * monod(a->c[OXYGEN], 0.047) * reserve
-        / (reserve + of->extent * of->scarce);
-    const double shed = of->shedding * reserve;
-    d[place] += made - burnt - shed;
-    d[IN(DISPLAY, OC)] += shed;
-    breathe(d, DISPLAY, burnt - made, burnt - made);
+/* Ammonia first: half of it is taken where there is as much as makes a cell take half of what it can */
+static double ammonia_share(const water *a) {
+    const double of_ammonia = monod(a->c[NH], 1e-3);
+    const double of_nitrate = (1 - of_ammonia) * monod(a->c[NO3], 1e-3);
+    return of_ammonia + of_nitrate > 0 ? of_ammonia / (of_ammonia + of_nitrate) : 1;
 }
 
-/* Growth by a mole of nitrogen on ammonia first, else on nitrate, which sets two more of oxygen free. */
-static void grow(double *d, const water *a, int w, int plant, double rate, double carbon, double phosphorus) {
-    const double of_ammonia = rate * monod(a->c[NH], 1e-3);
-    const double of_nitrate = rate - of_ammonia;
+static double carbon_left(const water *a) {
+    const double carbon = a->c[DIC] * a->c[DIC];
+    return carbon / (carbon + 0.02 * 0.02);
+}
+
+/* Nitrogen and phosphorus that a plant takes up, by a mole of nitrogen; nitrate sets two of oxygen free. */
+static void take_up(double *d, const water *a, int w, double nitrogen, double phosphorus) {
+    const double of_ammonia = nitrogen * ammonia_share(a);
     gain_ammonia(d, w, -of_ammonia);
-    gain_anion(d, w, NO3, -of_nitrate);
-    gain_anion(d, w, PO4, -rate * phosphorus);
-    breathe(d, w, -rate * carbon, -rate * carbon - 2 * of_nitrate);
+    gain_anion(d, w, NO3, of_ammonia - nitrogen);
+    d[IN(w, OXYGEN)] += 2 * (nitrogen - of_ammonia);
+    gain_anion(d, w, PO4, -nitrogen * phosphorus);
+}
+
+/* Production by Jassby and Platt 1976, Limnol. Oceanogr. 21, 540-547, so much that a day makes its share of a day's breath;
+   26 degC, Q10 of 2; tissue of C:N 7 and N:P 20 */
+static void lit(const community *of, const double *y, double *d, const water *a, double light, int place, int tissue) {
+    const double breath = of->breathing * a->warmth * exp2(-0.1);
+    const double reserve = fmax(0, y[place]);
+    const double best = fmin(8, of->ratio / of->lit_day);
+    const double made = breath * best * tanh(light / of->saturation) * carbon_left(a);
+    const double burnt = breath * of_aired(a) * reserve / (reserve + of->scarce * of->breathing);
+    const double surplus = of->shedding * reserve;
+    const double grown = surplus * of->tissue * monod(a->c[NH] + a->c[NO3], 1e-3) * monod(a->c[PO4], 1e-4);
+    d[place] += made - burnt - surplus;
+    breathe(d, DISPLAY, burnt - made, burnt - made);
+    d[IN(DISPLAY, OC)] += surplus - grown;
+    if (tissue >= 0) {
+        take_up(d, a, DISPLAY, grown / 7, 1.0 / 20);
+        d[tissue] += grown;
+        d[tissue + 1] += grown / 7;
+        d[tissue + 2] += grown / 7 / 20;
+    }
+}
+
+/* Growth by a mole of nitrogen, as long as there is carbon */
+static void grow(double *d, const water *a, int w, int plant, double plenty, double carbon, double phosphorus) {
+    const double rate = plenty * carbon_left(a);
+    take_up(d, a, w, rate, phosphorus);
+    breathe(d, w, -rate * carbon, -rate * carbon);
     d[plant] += rate * carbon;
     d[plant + 1] += rate;
     d[plant + 2] += rate * phosphorus;
@@ -833,12 +1121,13 @@ static void bed(const room *r, const double *y, double *d, const water *a, doubl
     const double phosphorus = 0.0025 / PHOSPHORUS_MASS / per_dry;
     const double nitrogen = fmax(0, y[BED_N]);
     const double lost = nitrogen * r->bed_loss * a->warmth / 2;
-    gain_ammonia(d, REFUGIUM, lost);
-    gain_anion(d, REFUGIUM, PO4, lost * phosphorus);
-    breathe(d, REFUGIUM, lost * carbon, lost * carbon);
-    d[BED_C] -= lost * carbon;
-    d[BED_N] -= lost;
-    d[BED_P] -= lost * phosphorus;
+    const double burnt = lost * of_aired(a);
+    gain_ammonia(d, REFUGIUM, burnt);
+    gain_anion(d, REFUGIUM, PO4, burnt * phosphorus);
+    breathe(d, REFUGIUM, burnt * carbon, burnt * carbon);
+    d[BED_C] -= burnt * carbon;
+    d[BED_N] -= burnt;
+    d[BED_P] -= burnt * phosphorus;
     die(d, BED_C, lost, carbon, phosphorus);
     if (light > 0) {
         const double off = (a->temperature - 25) / (a->temperature < 25 ? 9 : 6);
@@ -906,12 +1195,14 @@ static void lime(const room *r, double *d, const water *all, double light) {
 /* ---- all of it ---- */
 
 static void all_else(room *r, double time, const double *y, double *d) {
-    const double display_share = share_of(&r->display_lamp, time);
-    const double refugium_share = share_of(&r->refugium_lamp, time);
+    const double display_share = r->mains ? share_of(&r->display_lamp, time) : 0;
+    const double refugium_share = r->mains ? share_of(&r->refugium_lamp, time) : 0;
     const double light = display_share * r->display_lamp.full;
     const double temperature = y[ROOM_HEAT] / r->room_solids;
     const double pressure = room_air_carbon_dioxide(r, y);
-    const double vapour = air_pressure(r, y, fmax(0, y[AIR_WATER]) * FRESH_DENSITY / VAPOUR_MASS);
+    /* What the air cannot hold lies on the room's panes. */
+    const double vapour = fmin(air_pressure(r, y, fmax(0, y[AIR_WATER]) * FRESH_DENSITY / VAPOUR_MASS),
+                               vapour_pressure(temperature, 0));
     water all[WATERS];
     double schmidt_ratio[WATERS];
     for (int w = 0; w < WATERS; w++) {
@@ -921,10 +1212,14 @@ static void all_else(room *r, double time, const double *y, double *d) {
         rot(r, d, &all[w], w, y + IN(w, OC), d + IN(w, OC), r->of[w].rot, r->of[w].phosphorus_rot, 1);
         settle(r, y, d, w);
     }
-    bubble_gases(d, &all[DISPLAY], DISPLAY, &r->stone, schmidt_ratio[DISPLAY], pressure);
-    bubble_gases(d, &all[SUMP], SUMP, &r->column, schmidt_ratio[SUMP], pressure);
-    fall_gases(r, d, &all[DISPLAY], pressure);
-    surroundings_of(r, y, d, temperature);
+    if (r->stone_runs) {
+        bubble_gases(d, &all[DISPLAY], DISPLAY, &r->stone, schmidt_ratio[DISPLAY], pressure);
+    }
+    if (r->mains) {
+        bubble_gases(d, &all[SUMP], SUMP, &r->column, schmidt_ratio[SUMP], pressure);
+        fall_gases(r, d, &all[DISPLAY], schmidt_ratio[DISPLAY], pressure);
+    }
+    surroundings_of(r, y, d, temperature, vapour);
     devices_of(r, d, &all[SUMP], display_share, refugium_share);
     top_off(r, y, d, &all[SUMP]);
     limewater(r, d);
@@ -934,8 +1229,9 @@ static void all_else(room *r, double time, const double *y, double *d) {
     denitrification(r, y, d, &all[DISPLAY]);
     phosphate(r, y, d, &all[SUMP]);
     fish(r, y, d, &all[DISPLAY]);
-    lit(&r->corals, y, d, &all[DISPLAY], light, CORALS_C);
-    lit(&r->turf, y, d, &all[DISPLAY], light, TURF_C);
+    dying(r, y, d, &all[DISPLAY]);
+    lit(&r->corals, y, d, &all[DISPLAY], light, CORALS_C, TISSUE_C);
+    lit(&r->turf, y, d, &all[DISPLAY], light, TURF_C, -1);
     bed(r, y, d, &all[REFUGIUM], refugium_share * r->refugium_lamp.full);
     free_algae(r, y, d, &all[DISPLAY], light);
     lime(r, d, all, light);

@@ -25,7 +25,9 @@ enum {
     GUT_C, GUT_N, GUT_P,
     RESERVE_C,
     FISH_C, FISH_N, FISH_P,
+    DEAD_C, DEAD_N, DEAD_P,
     CORALS_C,
+    TISSUE_C, TISSUE_N, TISSUE_P,
     TURF_C,
     FREE_C, FREE_N, FREE_P,
     BED_C, BED_N, BED_P,
@@ -63,8 +65,16 @@ void room_without_circulation(room *r, double time, const double *y, double *dy)
 /* Moves an amount of a water's volume out with all that is dissolved in it. */
 void room_drain(const room *r, double *y, int water, double volume);
 
-double room_battery_empty(const room *r, const double *y);
-void room_battery_off(room *r);
+/* Share of a meal that is eaten. */
+double room_eats(const room *r, const double *y, double carbon);
+
+void room_thermostat(room *r, double temperature);
+void room_mains(room *r, int on);
+int room_has_mains(const room *r);
+
+/* How long until the battery is empty or, after that, can serve again; and that it has come to that. */
+double room_battery_turns(const room *r, const double *y);
+void room_battery_turn(room *r);
 
 double room_ph(room *r, const double *y, int water);
 double room_temperature(const room *r, const double *y, int water);

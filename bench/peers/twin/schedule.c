@@ -5,7 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum kind { MOVE, DRAIN, PEOPLE, FILL, LEAVE, EMPTY };
+enum kind { MOVE, DRAIN, PEOPLE, MAINS, THERMOSTAT, FILL, LEAVE, EMPTY };
 
 typedef struct {
     enum kind kind;
@@ -16,6 +16,7 @@ typedef struct {
 typedef struct {
     double first, period;
     size_t from, to; /* its deeds */
+    int meal, powered;
 } event;
 
 struct schedule {
@@ -44,6 +45,12 @@ static int deed_of(const plan_line *line, deed *d) {
     } else if (strcmp(part[0], "set") == 0 && strcmp(part[1], "people in the room") == 0) {
         const deed made = {PEOPLE, 0, plan_value(part[2])};
         *d = made;
+    } else if (strcmp(part[0], "set") == 0 && strcmp(part[1], "power") == 0) {
+        const deed made = {MAINS, 0, plan_value(part[2])};
+        *d = made;
+    } else if (strcmp(part[0], "set") == 0 && strcmp(part[1], "room temperature") == 0) {
+        const deed made = {THERMOSTAT, 0, plan_value(part[2])};
+        *d = made;
     } else if (strcmp(part[0], "fill") == 0) {
         const deed made = {FILL, needed("WATER", part[1]), plan_value(part[2])};
         *d = made;
@@ -66,10 +73,14 @@ schedule *schedule_of(const plan *p) {
     for (size_t i = 0; i < p->count; i++) {
         const plan_line *line = &p->lines[i];
         if (line->parts > 0 && strcmp(line->part[0], "event") == 0) {
-            const event e = {plan_value(line->part[2]), plan_value(line->part[3]), s->deed_count, s->deed_count};
+            const event e = {plan_value(line->part[2]), plan_value(line->part[3]), s->deed_count, s->deed_count, 0, 0};
             s->events[s->event_count++] = e;
+        } else if (line->parts > 0 && s->event_count > 0 && strcmp(line->part[0], "powered") == 0) {
+            s->events[s->event_count - 1].powered = 1;
         } else if (line->parts > 0 && s->event_count > 0 && deed_of(line, &s->deeds[s->deed_count])) {
-            s->events[s->event_count - 1].to = ++s->deed_count;
+            event *e = &s->events[s->event_count - 1];
+            e->meal |= s->deeds[s->deed_count].kind == MOVE && s->deeds[s->deed_count].state == STOMACH_C;
+            e->to = ++s->deed_count;
         }
     }
     return s;
@@ -90,7 +101,28 @@ double schedule_next(const schedule *s, double after) {
     return next;
 }
 
+/* All of a meal is told, in the parts that would be eaten and left by fish with room for it. */
+static void eat(const event *e, const deed *deeds, const room *r, double *y) {
+    double meal[3] = {0};
+    for (size_t k = e->from; k < e->to; k++) {
+        const int eaten = deeds[k].state >= STOMACH_C && deeds[k].state <= STOMACH_P;
+        meal[deeds[k].state - (eaten ? STOMACH_C : IN(DISPLAY, OC))] += deeds[k].amount;
+    }
+    const double eaten = room_eats(r, y, meal[0]);
+    for (int i = 0; i < 3; i++) {
+        y[STOMACH_C + i] += eaten * meal[i];
+        y[IN(DISPLAY, OC + i)] += (1 - eaten) * meal[i];
+    }
+}
+
 static void perform(const event *e, const deed *deeds, room *r, double *y) {
+    if (e->powered && !room_has_mains(r)) {
+        return;
+    }
+    if (e->meal) {
+        eat(e, deeds, r, y);
+        return;
+    }
     double factor = 1;
     for (size_t k = e->from; k < e->to; k++) {
         const deed *d = &deeds[k];
@@ -103,6 +135,12 @@ static void perform(const event *e, const deed *deeds, room *r, double *y) {
                 break;
             case PEOPLE:
                 room_people(r, d->amount);
+                break;
+            case MAINS:
+                room_mains(r, d->amount > 0);
+                break;
+            case THERMOSTAT:
+                room_thermostat(r, d->amount);
                 break;
             case FILL: /* the moves after it fill the whole */
                 factor = fmax(0, d->amount - y[d->state]) / d->amount;

@@ -53,11 +53,11 @@ static void run(const given *g, solver_kind kind, double tolerance, double end, 
     }
     solver *s = solver_new(kind, r, g->start, tolerance, absolute);
     double *y = solver_state(s);
-    double empty = room_battery_empty(r, y);
     double now = 0;
     int sample = 0;
     while (now < end) {
-        const double next = fmin(fmin(end, empty), schedule_next(g->schedule, now));
+        const double turns = now + room_battery_turns(r, y);
+        const double next = fmin(fmin(end, turns), schedule_next(g->schedule, now));
         room_at(r, now, next);
         solver_restart(s, now, next);
         for (; sample < samples && times[sample] < next; sample++) {
@@ -66,9 +66,8 @@ static void run(const given *g, solver_kind kind, double tolerance, double end, 
         }
         solver_to(s, next);
         now = next;
-        if (now == empty) {
-            room_battery_off(r);
-            empty = HUGE_VAL;
+        if (now == turns) {
+            room_battery_turn(r);
         }
         schedule_do(g->schedule, now, r, y);
     }

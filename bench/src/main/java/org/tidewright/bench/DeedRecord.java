@@ -21,6 +21,10 @@ final class DeedRecord implements Watch.Switchboard, Transfers {
         lines.forEach(out::println);
     }
 
+    boolean isEmpty() {
+        return lines.isEmpty();
+    }
+
     /** What was moved, as numbers of a mechanism. */
     void writePours(PrintWriter out, String path) {
         pours.forEach(pour -> out.println("of\t" + path + "." + pour));

@@ -33,29 +33,31 @@ public final class TwinExport {
     private static final double HOUR = 3600;
     private static final int DAYS = 10;
 
-    /** Absolute errors a millionth of those of a year's run, so that the relative one is what counts. */
-    private static final Accuracy CLOSE = new Accuracy(1e-9, 1e-12, 1e-9, 1e-10, 7200, 1e-7);
+    /** So close that the minutes after the mains are back, when all moves fast, are right between the steps too. */
+    private static final Accuracy CLOSE = new Accuracy(1e-10, 1e-13, 1e-10, 1e-11, 7200, 1e-7);
 
     private static final String RESERVOIR = "reservoir";
 
     private final PrintWriter out;
+    private final Scenario scenario;
     private final Plan plan;
     private final SystemTwin twin;
     private final Network network;
     private final State start;
 
-    private TwinExport(Plan plan, PrintWriter out) {
+    private TwinExport(Scenario scenario, PrintWriter out) {
         this.out = out;
-        this.plan = plan;
+        this.scenario = scenario;
+        plan = scenario.plan();
         twin = SystemTwin.of(plan);
         network = twin.network();
-        start = twin.start(network.usualParameters());
+        start = scenario.start(network, twin.start(network.usualParameters()));
     }
 
     /** Takes the name of a {@link Scenario} and writes to standard output. */
     public static void main(String[] arguments) throws IllegalAccessException {
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
-        new TwinExport(Scenario.named(arguments[0]).plan(), out).write();
+        new TwinExport(Scenario.named(arguments[0]), out).write();
         out.flush();
     }
 
@@ -77,17 +79,36 @@ public final class TwinExport {
         for (Routine routine : network.routines()) {
             event(routine, now);
         }
+        for (Scenario.Turn turn : scenario.turns()) {
+            out.println("event\t" + turn.setting() + "\t" + turn.time() + "\t" + Double.POSITIVE_INFINITY);
+            out.println("set\t" + turn.setting() + "\t" + turn.value());
+        }
         course();
     }
 
     private View viewOf(State state) {
-        return new Run(network, network.usualParameters(), state, Accuracy.OF_A_YEAR).now();
+        return runOf(state).now();
+    }
+
+    private Run runOf(State state) {
+        return new Run(network, network.usualParameters(), state, Accuracy.OF_A_YEAR);
+    }
+
+    private Setting setting(String name) {
+        return network.settings().stream()
+                .filter(setting -> setting.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void stocks() {
         for (Body body : network.bodies()) {
             if (!body.isOutside()) {
                 out.println("body\t" + body + "\t" + body.solidHeatCapacity());
+                if (body.shape() instanceof Shape.Upright shape) {
+                    out.println(
+                            "shape\t" + body + "\t" + shape.area() + "\t" + shape.solids() + "\t" + shape.solidsTop());
+                }
                 for (Stock stock : body.held()) {
                     out.println("stock\t" + stock + "\t" + body + "\t" + start.get(body, stock) + "\t"
                             + absolute(body, stock));
@@ -111,7 +132,10 @@ public final class TwinExport {
         };
     }
 
-    /** Three deeds answer to the state; all others are told by the amounts they move. */
+    /**
+     * Meals, harvests, refills and new media answer to the state, doses to the mains; all others are told by the amounts
+     * they move.
+     */
     private void event(Routine routine, View now) {
         var times = RoutineTimes.of(routine, now);
         for (RoutineTimes.Time time : times) {
@@ -138,6 +162,11 @@ public final class TwinExport {
             DeedRecord record = new DeedRecord();
             routine.deed().happen(now, record);
             record.write(out);
+            DeedRecord dark = new DeedRecord();
+            routine.deed().happen(runOf(start).set(setting("power"), 0).now(), dark);
+            if (dark.isEmpty() && !record.isEmpty()) {
+                out.println("powered");
+            }
         }
     }
 
@@ -150,6 +179,7 @@ public final class TwinExport {
     private void course() {
         State state = start.copy();
         Run run = new Run(network, network.usualParameters(), state, CLOSE);
+        scenario.turns().forEach(turn -> run.setAt(turn.time(), setting(turn.setting()), turn.value()));
         double[] times = new double[24 * DAYS];
         Arrays.setAll(times, hour -> HOUR * (hour + 0.4));
         run.until(DAYS * DAY, times, (sample, now) -> {

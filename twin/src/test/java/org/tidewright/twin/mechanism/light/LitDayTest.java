@@ -27,7 +27,7 @@ class LitDayTest {
     void aLampOfNineHoursGivesNineHoursOfTheHyperbolicTangent() {
         LitDay day = new LitDay(new Lamps(List.of(lamp(9, 110e-6))), 20e-6, 1200e-6);
         for (double saturation = 20e-6; saturation < 1200e-6; saturation *= 1.07) {
-            assertThat(day.share(saturation)).isCloseTo(9.0 / 24 * Math.tanh(110e-6 / saturation), within(2e-5));
+            assertThat(day.share(saturation)).isCloseTo(9.0 / 24 * Math.tanh(110e-6 / saturation), within(1e-6));
         }
     }
 
