@@ -80,7 +80,7 @@ class RegimeTextTest {
     void theKeepersUnitsAndDoubtsStay() {
         assertThat(PlanText.write(sound(harbour())))
                 .contains("alkalinity: 8 dKH ± 0.3 dKH")
-                .contains("per_day: 85 mL/d")
+                .contains("per_day: 100 mL/d")
                 .contains("carbon_dioxide_outdoors: 425 ppm")
                 .contains("alkalinity_use: 1 dKH/d ± 0.2 dKH/d");
     }
