@@ -876,7 +876,7 @@ static void devices_of(const room *r, double *d, const water *sump, double displ
 
 /* ---- bacteria and matter ---- */
 
-/* Ammonia first: half of what is wanted is taken from it at 1 umol/L; nitrate is taken for the rest as far as it is found. */
+/* Ammonia first: half of what is wanted is taken from it at 1 umol/L; the rest is nitrate as far as it is found. */
 static double by_ammonia(const water *a) {
     return monod(a->c[NH], 1e-3);
 }
@@ -892,8 +892,8 @@ static void build_in(double *d, int w, double ammonia, double nitrate) {
     d[IN(w, OXYGEN)] += 2 * nitrate;
 }
 
-/* First order, Q10 of 2, slower without oxygen, when nothing is burnt; 118/106 oxygen per carbon (Anderson 1995); what the
-   cells lack they take from the water */
+/* First order, Q10 of 2, slower without oxygen, when nothing is burnt; 118/106 oxygen per carbon (Anderson 1995); what
+   the cells lack they take from the water */
 static void rot(double *d, const water *a, int w, const double *matter, double *change, double rate,
                 double phosphorus_factor, double growing) {
     const double carbon = matter[0];

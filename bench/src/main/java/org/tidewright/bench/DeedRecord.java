@@ -13,8 +13,8 @@ import org.tidewright.twin.contract.View;
 import org.tidewright.twin.contract.Watch;
 
 /**
- * Writes down what an event does instead of doing it: what it brings by the amount, what it takes out of a vessel or pool, all
- * but water, by the share.
+ * Writes down what an event does instead of doing it: what it brings by the amount, what it takes out of a vessel or pool,
+ * all but water, by the share.
  */
 final class DeedRecord implements Watch.Switchboard, Transfers {
     private final List<String> lines = new ArrayList<>();

@@ -134,8 +134,8 @@ public final class TwinExport {
     }
 
     /**
-     * Meals, harvests, refills, new media and washed filters answer to the state, doses to the mains; all others are told by
-     * the amounts they bring and the shares they take.
+     * Meals, harvests, refills, new media and washed filters answer to the state, doses to the mains; all others are told
+     * by the amounts they bring and the shares they take.
      */
     private void event(Routine routine, View now) {
         var times = RoutineTimes.of(routine, now);
