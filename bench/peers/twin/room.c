@@ -20,6 +20,11 @@
 #define FISH_CARBON (0.27 * 0.45 / CARBON_MASS)
 #define FISH_PHOSPHORUS (0.0036 / PHOSPHORUS_MASS)
 
+/* Cells of bacteria on fresh food: 0.4 of the carbon they eat, of C:N 5 and N:P 8 by mass */
+#define CELL_YIELD 0.4
+#define CELL_CARBON (5 / CARBON_MASS * NITROGEN_MASS) /* per nitrogen */
+#define CELL_PHOSPHORUS (NITROGEN_MASS / PHOSPHORUS_MASS / 8)
+
 typedef struct {
     double starts, daily, ramp, full, power, to_water;
     double share; /* where it has no ramp, until the next event */
@@ -89,10 +94,12 @@ struct room {
     int liming;
     double people, breath, moisture;
     double skimmate, skimmed;
+    double strained, sock_rot, sock_phosphorus;
+    double eaters_growth, eaters_death, system_volume;
     double medium_mass, medium_flow, medium_usable;
     double rock_ratio, rock_exchange;
     nitrifier ammonia, nitrite;
-    double ground_rot, ground_phosphorus, nitrogen_need, phosphorus_need;
+    double ground_rot, ground_phosphorus;
     double denitrified, nitrate_half;
     shares carbon, nitrogen, phosphorus;
     double fish_mass, resting, stage, ammonia_share, labile, fasting, uneaten, lethal, carrion_half;
@@ -133,6 +140,9 @@ const state_name state_names[STATES] = {
     {"ORGANIC_CARBON", "reserves of the turf"},
     CNP("free algae"),
     CNP("algae in the refugium"),
+    {"ORGANIC_CARBON", "dosed carbon"},
+    CNP("bacteria on dosed carbon"),
+    CNP("held by the filter sock"),
     LIME("skeletons"),
     LIME("scale"),
 };
@@ -296,8 +306,6 @@ static void vessels(const plan *p, room *r) {
         m = plan_mechanism(p, "Decay", "matter", names[w]);
         v->rot = plan_of(p, m, "rate");
         v->phosphorus_rot = plan_of(p, m, "phosphorusFactor");
-        r->nitrogen_need = plan_of(p, m, "nitrogenNeed");
-        r->phosphorus_need = plan_of(p, m, "phosphorusNeed");
         v->settle = plan_of(p, plan_mechanism(p, "Settling", "water", names[w]), "rate");
         for (m = plan_next_mechanism(p, "DeviceHeat", "water", names[w], 0); m;
              m = plan_next_mechanism(p, "DeviceHeat", "water", names[w], m)) {
@@ -389,6 +397,11 @@ static void devices(const plan *p, room *r) {
     const double by_matter = strength * plan_of(p, m, "most");
     r->skimmed = by_flow * by_matter / (by_flow + by_matter) * volume;
     r->skimmate = strength * plan_of(p, m, "skimmate");
+    m = plan_mechanism(p, "Strainer", "water", "sump");
+    /* What it can catch beside the rot of 0.2 a day that it competes with, and a pass of the particles */
+    const double particles = plan_of(p, m, "wasteCaught");
+    const double past = volume / (plan_of(p, m, "flow") * fmin(1, plan_of(p, m, "heldBack")) * particles);
+    r->strained = plan_of(p, m, "strength") * volume / (past + DAY / 0.2 * (1 - particles) / particles);
     m = plan_mechanism(p, "PhosphateMedium", "water", "sump");
     r->medium_mass = plan_of(p, m, "mass");
     r->medium_flow = plan_of(p, m, "flow") * plan_of(p, m, "singlePass");
@@ -401,6 +414,13 @@ static void life(const plan *p, room *r) {
     size_t m = plan_mechanism(p, "Decay", "matter", "waste on the ground");
     r->ground_rot = plan_of(p, m, "rate");
     r->ground_phosphorus = plan_of(p, m, "phosphorusFactor");
+    m = plan_mechanism(p, "Decay", "matter", "held by the filter sock");
+    r->sock_rot = plan_of(p, m, "rate");
+    r->sock_phosphorus = plan_of(p, m, "phosphorusFactor");
+    m = plan_mechanism(p, "CarbonFedBacteria", "water", "display");
+    r->eaters_growth = plan_of(p, m, "growth");
+    r->eaters_death = plan_of(p, m, "loss");
+    r->system_volume = plan_of(p, m, "systemVolume");
     m = plan_mechanism(p, "Denitrification", "water", "display");
     r->denitrified = plan_of(p, m, "full");
     r->nitrate_half = plan_of(p, m, "halfSaturation");
@@ -427,7 +447,7 @@ static void life(const plan *p, room *r) {
     r->bed_growth = plan_of(p, m, "growth") / 0.5; /* while lit, measured over days of twelve hours */
     r->bed_loss = plan_of(p, m, "loss");
     r->bed_saturation = plan_of(p, m, "lightSaturation");
-    r->bed_greatest = 0.3 * plan_of(p, m, "litArea");
+    r->bed_greatest = plan_of(p, m, "greatest") * plan_of(p, m, "litArea");
     m = plan_mechanism(p, "FreeAlgae", "water", "display");
     r->free_growth = plan_of(p, m, "growth");
     r->free_death = plan_of(p, m, "death");
@@ -710,6 +730,14 @@ static void skim(const room *r, const double *y, double *d, const water *sump) {
     }
 }
 
+/* The return pump sends the water through a sock. */
+static void strain(const room *r, double *d, const water *sump) {
+    for (int i = 0; r->mains && i < 3; i++) {
+        d[IN(SUMP, OC + i)] -= r->strained * sump->c[OC + i];
+        d[SOCK_C + i] += r->strained * sump->c[OC + i];
+    }
+}
+
 /* ---- heat and gases of a water ---- */
 
 /* Height of the surface; what lies in the water displaces it evenly up to a height */
@@ -848,36 +876,79 @@ static void devices_of(const room *r, double *d, const water *sump, double displ
 
 /* ---- bacteria and matter ---- */
 
-/* First order, Q10 of 2; 118/106 oxygen per carbon (Anderson 1995); what the cells lack they take from the water */
-static void rot(const room *r, double *d, const water *a, int w, const double *matter, double *change, double rate,
+/* Ammonia first: half of what is wanted is taken from it at 1 umol/L; the rest is nitrate as far as it is found. */
+static double by_ammonia(const water *a) {
+    return monod(a->c[NH], 1e-3);
+}
+
+static double by_nitrate(const water *a, double half) {
+    return (1 - by_ammonia(a)) * monod(a->c[NO3], half);
+}
+
+/* Nitrogen that becomes part of what lives; nitrate is reduced first and leaves two of oxygen. */
+static void build_in(double *d, int w, double ammonia, double nitrate) {
+    gain_ammonia(d, w, -ammonia);
+    gain_anion(d, w, NO3, -nitrate);
+    d[IN(w, OXYGEN)] += 2 * nitrate;
+}
+
+/* First order, Q10 of 2, slower without oxygen, when nothing is burnt; 118/106 oxygen per carbon (Anderson 1995); what
+   the cells lack they take from the water */
+static void rot(double *d, const water *a, int w, const double *matter, double *change, double rate,
                 double phosphorus_factor, double growing) {
     const double carbon = matter[0];
     if (!(carbon > 0)) {
         return;
     }
     const double aerobic = monod(a->c[OXYGEN], 0.010);
-    const double specific = rate * a->warmth * (0.3 + 0.7 * aerobic);
-    const double broken = specific * carbon;
-    const double burnt = (1 - growing * 0.4) * broken * aerobic;
+    const double full = rate * a->warmth;
+    const double specific = full * (0.3 + 0.7 * aerobic);
+    const double burnt = (1 - growing * CELL_YIELD) * full * aerobic * carbon;
     change[0] -= burnt;
     breathe(d, w, burnt, 118.0 / 106 * burnt);
 
-    const double nitrogen = specific * fmax(0, matter[1]) - growing * r->nitrogen_need * broken;
+    const double asked = growing * CELL_YIELD / CELL_CARBON * specific * carbon;
+    const double nitrogen = specific * fmax(0, matter[1]) - asked;
     if (nitrogen >= 0) {
         change[1] -= nitrogen;
         gain_ammonia(d, w, nitrogen);
     } else {
-        const double of_ammonia = monod(a->c[NH], 1e-3);
-        const double of_nitrate = (1 - of_ammonia) * monod(a->c[NO3], 1e-3);
-        change[1] -= nitrogen * (of_ammonia + of_nitrate);
-        gain_ammonia(d, w, nitrogen * of_ammonia);
-        gain_anion(d, w, NO3, nitrogen * of_nitrate);
+        const double of_ammonia = -nitrogen * by_ammonia(a);
+        const double of_nitrate = -nitrogen * by_nitrate(a, 1e-3);
+        change[1] += of_ammonia + of_nitrate;
+        build_in(d, w, of_ammonia, of_nitrate);
     }
-    const double phosphorus =
-        phosphorus_factor * specific * fmax(0, matter[2]) - growing * r->phosphorus_need * broken;
+    const double phosphorus = phosphorus_factor * specific * fmax(0, matter[2]) - CELL_PHOSPHORUS * asked;
     const double given = phosphorus >= 0 ? phosphorus : phosphorus * monod(a->c[PO4], 5e-5);
     change[2] -= given;
     gain_anion(d, w, PO4, given);
+}
+
+/* Monod growth on acetate, one oxygen a carbon; what dies is waste afloat. */
+static void eaters(const room *r, const double *y, double *d, const water *a) {
+    const double cells = fmax(0, y[EATERS_C]);
+    if (cells <= 0) {
+        return;
+    }
+    const double growth = r->eaters_growth * a->warmth * monod(y[DOSED_C] / r->system_volume, 0.05)
+        * monod(a->c[NH] + a->c[NO3], 1e-3) * monod(a->c[PO4], 5e-5) * monod(a->c[OXYGEN], 0.010);
+    const double wanted = growth * cells / CELL_CARBON; /* nitrogen */
+    const double of_ammonia = wanted * by_ammonia(a);
+    const double of_nitrate = wanted * by_nitrate(a, 1e-3);
+    const double grown = (of_ammonia + of_nitrate) * CELL_CARBON;
+    const double burnt = (1 - CELL_YIELD) / CELL_YIELD * grown;
+    d[DOSED_C] -= grown + burnt;
+    breathe(d, DISPLAY, burnt, burnt);
+    build_in(d, DISPLAY, of_ammonia, of_nitrate);
+    d[EATERS_C] += grown;
+    d[EATERS_N] += grown / CELL_CARBON;
+    d[EATERS_P] += grown / CELL_CARBON * CELL_PHOSPHORUS;
+    gain_anion(d, DISPLAY, PO4, -grown / CELL_CARBON * CELL_PHOSPHORUS);
+    for (int i = 0; i < 3; i++) {
+        const double dead = r->eaters_death * a->warmth * y[EATERS_C + i];
+        d[EATERS_C + i] -= dead;
+        d[IN(DISPLAY, OC + i)] += dead;
+    }
 }
 
 static void settle(const room *r, const double *y, double *d, int w) {
@@ -1054,25 +1125,18 @@ static void dying(const room *r, const double *y, double *d, const water *a) {
     }
 }
 
-/* Ammonia first: half of it is taken where there is as much as makes a cell take half of what it can */
-static double ammonia_share(const water *a) {
-    const double of_ammonia = monod(a->c[NH], 1e-3);
-    const double of_nitrate = (1 - of_ammonia) * monod(a->c[NO3], 1e-3);
-    return of_ammonia + of_nitrate > 0 ? of_ammonia / (of_ammonia + of_nitrate) : 1;
-}
-
 static double carbon_left(const water *a) {
     const double carbon = a->c[DIC] * a->c[DIC];
     return carbon / (carbon + 0.02 * 0.02);
 }
 
-/* Nitrogen and phosphorus that a plant takes up, by a mole of nitrogen; nitrate sets two of oxygen free. */
-static void take_up(double *d, const water *a, int w, double nitrogen, double phosphorus) {
-    const double of_ammonia = nitrogen * ammonia_share(a);
-    gain_ammonia(d, w, -of_ammonia);
-    gain_anion(d, w, NO3, of_ammonia - nitrogen);
-    d[IN(w, OXYGEN)] += 2 * (nitrogen - of_ammonia);
-    gain_anion(d, w, PO4, -nitrogen * phosphorus);
+/* Nitrogen that a plant finds of what it wants, with the phosphorus that belongs to it */
+static double take_up(double *d, const water *a, int w, double wanted, double phosphorus) {
+    const double of_ammonia = wanted * by_ammonia(a);
+    const double of_nitrate = wanted * by_nitrate(a, 1e-4);
+    build_in(d, w, of_ammonia, of_nitrate);
+    gain_anion(d, w, PO4, -(of_ammonia + of_nitrate) * phosphorus);
+    return of_ammonia + of_nitrate;
 }
 
 /* Production by Jassby and Platt 1976, Limnol. Oceanogr. 21, 540-547, so much that a day makes its share of a day's breath;
@@ -1084,22 +1148,22 @@ static void lit(const community *of, const double *y, double *d, const water *a,
     const double made = breath * best * tanh(light / of->saturation) * carbon_left(a);
     const double burnt = breath * of_aired(a) * reserve / (reserve + of->scarce * of->breathing);
     const double surplus = of->shedding * reserve;
-    const double grown = surplus * of->tissue * monod(a->c[NH] + a->c[NO3], 1e-3) * monod(a->c[PO4], 1e-4);
     d[place] += made - burnt - surplus;
     breathe(d, DISPLAY, burnt - made, burnt - made);
-    d[IN(DISPLAY, OC)] += surplus - grown;
+    d[IN(DISPLAY, OC)] += surplus;
     if (tissue >= 0) {
-        take_up(d, a, DISPLAY, grown / 7, 1.0 / 20);
-        d[tissue] += grown;
-        d[tissue + 1] += grown / 7;
-        d[tissue + 2] += grown / 7 / 20;
+        const double wanted = surplus * of->tissue * monod(a->c[NH] + a->c[NO3], 1e-3) * monod(a->c[PO4], 1e-4);
+        const double nitrogen = take_up(d, a, DISPLAY, wanted / 7, 1.0 / 20);
+        d[IN(DISPLAY, OC)] -= 7 * nitrogen;
+        d[tissue] += 7 * nitrogen;
+        d[tissue + 1] += nitrogen;
+        d[tissue + 2] += nitrogen / 20;
     }
 }
 
-/* Growth by a mole of nitrogen, as long as there is carbon */
+/* Growth by a mole of nitrogen, as long as there is carbon and nitrogen */
 static void grow(double *d, const water *a, int w, int plant, double plenty, double carbon, double phosphorus) {
-    const double rate = plenty * carbon_left(a);
-    take_up(d, a, w, rate, phosphorus);
+    const double rate = take_up(d, a, w, plenty * carbon_left(a), phosphorus);
     breathe(d, w, -rate * carbon, -rate * carbon);
     d[plant] += rate * carbon;
     d[plant + 1] += rate;
@@ -1209,7 +1273,7 @@ static void all_else(room *r, double time, const double *y, double *d) {
         look(r, y, w, &all[w]);
         surface_heat(r, d, &all[w], w, temperature, vapour);
         surface_gases(r, d, &all[w], w, pressure, &schmidt_ratio[w]);
-        rot(r, d, &all[w], w, y + IN(w, OC), d + IN(w, OC), r->of[w].rot, r->of[w].phosphorus_rot, 1);
+        rot(d, &all[w], w, y + IN(w, OC), d + IN(w, OC), r->of[w].rot, r->of[w].phosphorus_rot, 1);
         settle(r, y, d, w);
     }
     if (r->stone_runs) {
@@ -1224,7 +1288,10 @@ static void all_else(room *r, double time, const double *y, double *d) {
     top_off(r, y, d, &all[SUMP]);
     limewater(r, d);
     skim(r, y, d, &all[SUMP]);
-    rot(r, d, &all[DISPLAY], DISPLAY, y + GROUND_C, d + GROUND_C, r->ground_rot, r->ground_phosphorus, 0);
+    strain(r, d, &all[SUMP]);
+    rot(d, &all[SUMP], SUMP, y + SOCK_C, d + SOCK_C, r->sock_rot, r->sock_phosphorus, 1);
+    rot(d, &all[DISPLAY], DISPLAY, y + GROUND_C, d + GROUND_C, r->ground_rot, r->ground_phosphorus, 0);
+    eaters(r, y, d, &all[DISPLAY]);
     nitrification(r, y, d, &all[DISPLAY]);
     denitrification(r, y, d, &all[DISPLAY]);
     phosphate(r, y, d, &all[SUMP]);

@@ -5,11 +5,11 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum kind { MOVE, DRAIN, PEOPLE, MAINS, THERMOSTAT, FILL, LEAVE, EMPTY };
+enum kind { MOVE, DRAIN, PEOPLE, MAINS, THERMOSTAT, FILL, LEAVE, TAKE, EMPTY };
 
 typedef struct {
     enum kind kind;
-    int state;     /* what gains, or the body that is filled, cut or emptied, by its first state */
+    int state;     /* what gains or loses, or the body that is filled or cut, by its first state */
     double amount;
 } deed;
 
@@ -32,6 +32,20 @@ static int needed(const char *stock, const char *body) {
         exit(2);
     }
     return state;
+}
+
+static int same_body(int one, int other) {
+    return strcmp(state_names[one].body, state_names[other].body) == 0;
+}
+
+static int first_of(const char *body) {
+    for (int i = 0; i < STATES; i++) {
+        if (strcmp(state_names[i].body, body) == 0) {
+            return i;
+        }
+    }
+    fprintf(stderr, "no equation for %s\n", body);
+    exit(2);
 }
 
 static int deed_of(const plan_line *line, deed *d) {
@@ -57,8 +71,11 @@ static int deed_of(const plan_line *line, deed *d) {
     } else if (strcmp(part[0], "leave") == 0) {
         const deed made = {LEAVE, needed("ORGANIC_CARBON", part[1]), plan_value(part[2])};
         *d = made;
+    } else if (strcmp(part[0], "take") == 0) {
+        const deed made = {TAKE, needed(part[1], part[2]), plan_value(part[3])};
+        *d = made;
     } else if (strcmp(part[0], "empty") == 0) {
-        const deed made = {EMPTY, needed("PHOSPHATE", part[1]), 0};
+        const deed made = {EMPTY, first_of(part[1]), 0};
         *d = made;
     } else {
         return 0;
@@ -153,9 +170,13 @@ static void perform(const event *e, const deed *deeds, room *r, double *y) {
                 }
                 break;
             }
+            case TAKE:
+                y[d->state] *= 1 - d->amount;
+                break;
             case EMPTY:
-                y[d->state] = 0;
-                y[d->state + 1] = 0;
+                for (int i = d->state; i < STATES && same_body(i, d->state); i++) {
+                    y[i] = 0;
+                }
                 break;
         }
     }

@@ -9,13 +9,22 @@ import org.tidewright.twin.contract.Recipe;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.contract.Transfers;
+import org.tidewright.twin.contract.View;
 import org.tidewright.twin.contract.Watch;
 
-/** Writes down what an event does instead of doing it. */
+/**
+ * Writes down what an event does instead of doing it: what it brings by the amount, what it takes out of a vessel or pool,
+ * all but water, by the share.
+ */
 final class DeedRecord implements Watch.Switchboard, Transfers {
     private final List<String> lines = new ArrayList<>();
     private final List<String> pours = new ArrayList<>();
+    private final View now;
     private @Nullable Body poured;
+
+    DeedRecord(View now) {
+        this.now = now;
+    }
 
     void write(PrintWriter out) {
         lines.forEach(out::println);
@@ -45,7 +54,9 @@ final class DeedRecord implements Watch.Switchboard, Transfers {
 
     @Override
     public void move(Stock stock, Body from, Body to, double amount) {
-        if (amount != 0) {
+        if (amount != 0 && !from.isOutside()) {
+            lines.add("take\t" + stock + "\t" + from + "\t" + amount / now.stock(from, stock));
+        } else if (amount != 0) {
             lines.add("move\t" + stock + "\t" + from + "\t" + to + "\t" + amount);
             pours.add(stock + "\t" + amount);
             poured = to;

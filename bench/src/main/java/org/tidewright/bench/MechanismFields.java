@@ -59,7 +59,7 @@ final class MechanismFields {
         } else if (value instanceof Enum<?> constant) {
             out.println("at\t" + path + "\t" + constant.name());
         } else if (value instanceof SteadyDose.Pouring pouring) {
-            DeedRecord poured = new DeedRecord();
+            DeedRecord poured = new DeedRecord(start);
             pouring.pour(start, poured, 1);
             poured.writePours(out, path);
         } else if (value instanceof List<?> list) {

@@ -16,7 +16,8 @@ enum Scenario {
 
     /**
      * Hungry days in a room as warm and damp as a greenhouse: thin fish burn their own flesh and some die, vapour settles
-     * on the water and the room's panes, and heat goes through those of the tanks either way.
+     * on the water and the room's panes, and heat goes through those of the tanks either way. Waste afloat begins so
+     * rich in carbon that bacteria on it take nitrogen and phosphorus from the water.
      */
     LEAN_AND_CLOSE(
             Map.of(
@@ -27,9 +28,10 @@ enum Scenario {
                     "mass: 0.4 g", "mass: 0.01 g"),
             List.of(),
             List.of(
-                    new Rest(Stock.ORGANIC_CARBON, "fish", 0.5),
-                    new Rest(Stock.ORGANIC_NITROGEN, "fish", 0.6),
-                    new Rest(Stock.ORGANIC_PHOSPHORUS, "fish", 0.8))),
+                    new Begin(Stock.ORGANIC_CARBON, "fish", 0.5),
+                    new Begin(Stock.ORGANIC_NITROGEN, "fish", 0.6),
+                    new Begin(Stock.ORGANIC_PHOSPHORUS, "fish", 0.8),
+                    new Begin(Stock.ORGANIC_CARBON, "display", 1000))),
 
     /**
      * Lean fish get more food than their stomachs hold, and on the third day the mains fail for so long that the battery of
@@ -45,7 +47,7 @@ enum Scenario {
                     new Turn(When.BACK, "room temperature", 21),
                     new Turn(When.BACK + 1176, When.POWER, 0),
                     new Turn(When.BACK + 1176 + 3600, When.POWER, 1)),
-            List.of(new Rest(Stock.ORGANIC_CARBON, "fish", 0.8)));
+            List.of(new Begin(Stock.ORGANIC_CARBON, "fish", 0.8)));
 
     /** The mains and what becomes of them; an enum's constants see no later ones of its own. */
     private static final class When {
@@ -57,25 +59,25 @@ enum Scenario {
     /** A setting that is turned while it runs. */
     record Turn(double time, String setting, double value) {}
 
-    /** What is left of a stock to begin with. */
-    record Rest(Stock stock, String body, double share) {}
+    /** How many times as much of a stock there is to begin with. */
+    record Begin(Stock stock, String body, double times) {}
 
     private final Map<String, String> edits;
     private final List<Turn> turns;
-    private final List<Rest> rests;
+    private final List<Begin> begins;
 
-    Scenario(Map<String, String> edits, List<Turn> turns, List<Rest> rests) {
+    Scenario(Map<String, String> edits, List<Turn> turns, List<Begin> begins) {
         this.edits = edits;
         this.turns = turns;
-        this.rests = rests;
+        this.begins = begins;
     }
 
     /** The start of a plan as this one has it. */
     State start(Network network, State usual) {
         State start = usual.copy();
-        for (Rest rest : rests) {
-            Body body = network.body(rest.body());
-            start.set(body, rest.stock(), rest.share() * usual.get(body, rest.stock()));
+        for (Begin begin : begins) {
+            Body body = network.body(begin.body());
+            start.set(body, begin.stock(), begin.times() * usual.get(body, begin.stock()));
         }
         return start;
     }

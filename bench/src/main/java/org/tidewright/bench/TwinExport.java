@@ -37,6 +37,7 @@ public final class TwinExport {
     private static final Accuracy CLOSE = new Accuracy(1e-10, 1e-13, 1e-10, 1e-11, 7200, 1e-7);
 
     private static final String RESERVOIR = "reservoir";
+    private static final String HELD = "held by the ";
 
     private final PrintWriter out;
     private final Scenario scenario;
@@ -133,8 +134,8 @@ public final class TwinExport {
     }
 
     /**
-     * Meals, harvests, refills and new media answer to the state, doses to the mains; all others are told by the amounts
-     * they move.
+     * Meals, harvests, refills, new media and washed filters answer to the state, doses to the mains; all others are told
+     * by the amounts they bring and the shares they take.
      */
     private void event(Routine routine, View now) {
         var times = RoutineTimes.of(routine, now);
@@ -150,24 +151,32 @@ public final class TwinExport {
             out.println("leave\talgae in the " + bed + "\t" + leftStanding());
         } else if (routine.name().endsWith(": medium changed")) {
             out.println("empty\tmedium of the " + routine.name().replace(": medium changed", ""));
+        } else if (isFilter(routine)) {
+            out.println("empty\t" + HELD + routine.name().replace(" changed", ""));
         } else if (routine.name().equals("reservoir refilled")) {
             State dry = start.copy();
             Body reservoir = network.body(RESERVOIR);
             reservoir.held().forEach(stock -> dry.set(reservoir, stock, 0));
-            DeedRecord filling = new DeedRecord();
-            routine.deed().happen(viewOf(dry), filling);
+            View empty = viewOf(dry);
+            DeedRecord filling = new DeedRecord(empty);
+            routine.deed().happen(empty, filling);
             out.println("fill\t" + RESERVOIR + "\t" + start.get(reservoir, Stock.WATER));
             filling.write(out);
         } else {
-            DeedRecord record = new DeedRecord();
+            DeedRecord record = new DeedRecord(now);
             routine.deed().happen(now, record);
             record.write(out);
-            DeedRecord dark = new DeedRecord();
-            routine.deed().happen(runOf(start).set(setting("power"), 0).now(), dark);
+            View unlit = runOf(start).set(setting("power"), 0).now();
+            DeedRecord dark = new DeedRecord(unlit);
+            routine.deed().happen(unlit, dark);
             if (dark.isEmpty() && !record.isEmpty()) {
                 out.println("powered");
             }
         }
+    }
+
+    private boolean isFilter(Routine routine) {
+        return network.bodies().stream().anyMatch(body -> (body.name() + " changed").equals(HELD + routine.name()));
     }
 
     private double leftStanding() {
