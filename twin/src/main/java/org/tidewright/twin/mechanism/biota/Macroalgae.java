@@ -20,6 +20,7 @@ public final class Macroalgae implements Mechanism {
             MacroalgaeGrowth.PHOSPHORUS.usual() / MacroalgaeGrowth.NITROGEN.usual());
 
     /** Share of the day with light in which growth was measured. */
+    @Unit("1")
     public static final double LIT_SHARE_OF_MEASUREMENTS = 0.5;
 
     private final String name;
