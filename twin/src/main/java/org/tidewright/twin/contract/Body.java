@@ -15,6 +15,7 @@ public final class Body {
     private final String name;
     private final int index;
     private final Stock[] held;
+    private final List<Stock> listed;
     private final Stock[] dissolved;
     private final int[] places = new int[Stock.COUNT];
     private final Shape shape;
@@ -44,6 +45,7 @@ public final class Body {
         this.name = name;
         this.index = index;
         this.held = held.toArray(Stock[]::new);
+        listed = List.copyOf(held);
         dissolved = held.stream().filter(Stock::isDissolved).toArray(Stock[]::new);
         Arrays.fill(places, NOT_HELD);
         for (int i = 0; i < this.held.length; i++) {
@@ -89,7 +91,7 @@ public final class Body {
 
     /** The stocks it holds. */
     public List<Stock> held() {
-        return List.of(held);
+        return listed;
     }
 
     /** Position of one of its stocks in the state; -1 where it does not hold that stock. */

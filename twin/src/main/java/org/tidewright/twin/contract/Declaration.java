@@ -36,5 +36,8 @@ public interface Declaration {
             Basis basis,
             String source);
 
+    /** A number that follows from parameters, to be worked out once a run. */
+    Drawn derived(Drawn number);
+
     Setting setting(String name, @Unit("*") double initial);
 }

@@ -12,6 +12,11 @@ public interface Draw {
     @Unit("*")
     double value(Parameter parameter);
 
+    /** A number derived from parameters; a run keeps it. */
+    default @Unit("*") double derived(Derived number) {
+        return number.of().in(this);
+    }
+
     /** The values of a run, in the order of its network's parameters. */
     static Draw of(@Unit("*") double[] values) {
         return parameter -> values[parameter.index()];

@@ -159,9 +159,7 @@ final class FastExchange {
     private void solve(SmallMatrix dissolvedMatrix, SmallMatrix heatMatrix, double shift, double[] right) {
         dissolvedMatrix.shiftBy(shift);
         heatMatrix.shiftBy(shift);
-        for (int[] stock : dissolved) {
-            dissolvedMatrix.solve(right, stock);
-        }
+        dissolvedMatrix.solveAll(right, dissolved);
         heatMatrix.solve(right, heat);
     }
 }

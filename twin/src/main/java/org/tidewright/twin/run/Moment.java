@@ -1,7 +1,9 @@
 package org.tidewright.twin.run;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.twin.contract.Body;
+import org.tidewright.twin.contract.Derived;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.Solution;
@@ -14,6 +16,7 @@ final class Moment implements View {
     private final double heatPerVolume;
     private final double[] parameters;
     private final double[] settings;
+    private final double[] derived;
     private double time;
     private final @Nullable SolvedBody[] solved;
     private double[] stocks = {};
@@ -24,6 +27,8 @@ final class Moment implements View {
         this.heatPerVolume = network.density() * network.specificHeat();
         this.parameters = parameters;
         this.settings = settings;
+        derived = new double[network.derived()];
+        Arrays.fill(derived, Double.NaN);
         solved = new SolvedBody[network.bodies().size()];
     }
 
@@ -109,6 +114,16 @@ final class Moment implements View {
     @Override
     public double value(Parameter parameter) {
         return parameters[parameter.index()];
+    }
+
+    @Override
+    public double derived(Derived number) {
+        double known = derived[number.index()];
+        if (Double.isNaN(known)) {
+            known = number.of().in(this);
+            derived[number.index()] = known;
+        }
+        return known;
     }
 
     @Override

@@ -8,6 +8,8 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Declaration;
+import org.tidewright.twin.contract.Derived;
+import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Mechanism;
 import org.tidewright.twin.contract.Parameter;
@@ -33,6 +35,7 @@ public final class Network {
     private final Layout layout;
     private final int size;
     private final int unread;
+    private final int derived;
     private final double density;
     private final double specificHeat;
 
@@ -48,6 +51,7 @@ public final class Network {
         layout = builder.layout;
         size = builder.places;
         unread = builder.unread;
+        derived = builder.derived;
         density = builder.density;
         specificHeat = builder.specificHeat;
     }
@@ -84,6 +88,11 @@ public final class Network {
     /** How many of them, the first ones, belong to the world around: no mechanism reads them. */
     int unread() {
         return unread;
+    }
+
+    /** How many numbers are worked out once a run. */
+    int derived() {
+        return derived;
     }
 
     /** Which stocks its waters hold. */
@@ -126,6 +135,7 @@ public final class Network {
         private final Layout layout;
         private int places;
         private int unread;
+        private int derived;
         private final double density;
         private final double specificHeat;
 
@@ -184,6 +194,11 @@ public final class Network {
                     parameters.size(), unique("parameter " + name, name), unit, usual, low, high, basis, source);
             parameters.add(parameter);
             return parameter;
+        }
+
+        @Override
+        public Drawn derived(Drawn number) {
+            return new Derived(derived++, number);
         }
 
         @Override

@@ -63,8 +63,39 @@ final class SmallMatrix {
         }
     }
 
+    /** The same for several sets of places; written out for three bodies, which most systems have. */
+    void solveAll(double[] right, int[][] sets) {
+        if (size != 3) {
+            for (int[] places : sets) {
+                solve(right, places);
+            }
+            return;
+        }
+        double a = inverse[0];
+        double b = inverse[1];
+        double c = inverse[2];
+        double d = inverse[3];
+        double e = inverse[4];
+        double f = inverse[5];
+        double g = inverse[6];
+        double h = inverse[7];
+        double k = inverse[8];
+        for (int[] places : sets) {
+            double x = right[places[0]];
+            double y = right[places[1]];
+            double z = right[places[2]];
+            right[places[0]] = a * x + b * y + c * z;
+            right[places[1]] = d * x + e * y + f * z;
+            right[places[2]] = g * x + h * y + k * z;
+        }
+    }
+
     /** By Gauss and Jordan without exchange of rows: I - s M is diagonally dominant by columns. */
     private void invert(double shift) {
+        if (size == 3) {
+            invertThree(shift);
+            return;
+        }
         for (int i = 0; i < size * size; i++) {
             work[i] = -shift * entries[i];
             inverse[i] = 0;
@@ -89,5 +120,31 @@ final class SmallMatrix {
                 }
             }
         }
+    }
+
+    /** By cofactors. */
+    private void invertThree(double shift) {
+        double a = 1 - shift * entries[0];
+        double b = -shift * entries[1];
+        double c = -shift * entries[2];
+        double d = -shift * entries[3];
+        double e = 1 - shift * entries[4];
+        double f = -shift * entries[5];
+        double g = -shift * entries[6];
+        double h = -shift * entries[7];
+        double k = 1 - shift * entries[8];
+        double ofA = e * k - f * h;
+        double ofB = f * g - d * k;
+        double ofC = d * h - e * g;
+        double scale = 1 / (a * ofA + b * ofB + c * ofC);
+        inverse[0] = scale * ofA;
+        inverse[1] = scale * (c * h - b * k);
+        inverse[2] = scale * (b * f - c * e);
+        inverse[3] = scale * ofB;
+        inverse[4] = scale * (a * k - c * g);
+        inverse[5] = scale * (c * d - a * f);
+        inverse[6] = scale * ofC;
+        inverse[7] = scale * (b * g - a * h);
+        inverse[8] = scale * (a * e - b * d);
     }
 }

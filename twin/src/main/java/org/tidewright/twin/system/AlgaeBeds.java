@@ -103,7 +103,8 @@ final class AlgaeBeds {
                 Basis.FROM_MEMORY,
                 "2–4 kg wet to the square metre");
         Drawn standing = draw -> mass.in(draw) * MacroalgaeGrowth.DRY.usual();
-        Drawn greatest = draw -> Math.max(draw.value(perArea), standing.in(draw) / (STANDING_OF_GREATEST * area));
+        Drawn greatest = builder.derived(
+                draw -> Math.max(draw.value(perArea), standing.in(draw) / (STANDING_OF_GREATEST * area)));
         Parameter loss = doubt.of(
                 "algae in the " + place + ", loss", "1/s", MacroalgaeGrowth.LOSS, Basis.FROM_MEMORY, "0.01–0.04 a day");
         Parameter saturation = doubt.of(
@@ -169,14 +170,14 @@ final class AlgaeBeds {
                 Basis.YOUR_PLAN,
                 "as its harvests tell, to a fifth");
         double warm = Q10.factor(Q10.COMMUNITY, temperature, MacroalgaeGrowth.BEST_TEMPERATURE);
-        return draw -> {
+        return builder.derived(draw -> {
             double most = greatest.in(draw);
             double now = standing.in(draw);
             double left = Math.min(leftWet.in(draw) * MacroalgaeGrowth.DRY.usual(), LEAST_GROWTH * now);
             double made = MacroalgaeGrowth.ofHarvest(left, now - left, interval, most - now, draw.value(loss) * warm);
             double lit = day.share(draw.value(saturation)) * inTheWater / Macroalgae.LIT_SHARE_OF_MEASUREMENTS;
             return Math.min(MacroalgaeGrowth.FASTEST, draw.value(harvest) * made / lit);
-        };
+        });
     }
 
     /** Wet mass: half of what stands where the plan does not say. */

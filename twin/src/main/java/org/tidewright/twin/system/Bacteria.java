@@ -107,7 +107,7 @@ final class Bacteria {
                 carried(rock.usual(), perRock.high(), area, perFilm.high()),
                 Basis.PUBLISHED,
                 "rock: Li et al. 2017; films: Nijhof and Bovendeur 1990; the areas are those of rock, sand and panes");
-        return following(most, draw -> carried(rock.in(draw), perRock.usual(), area, perFilm.usual()));
+        return following(builder, most, draw -> carried(rock.in(draw), perRock.usual(), area, perFilm.usual()));
     }
 
     private static double carried(double rock, double perRock, double area, double perFilm) {
@@ -116,9 +116,9 @@ final class Bacteria {
     }
 
     /** A rate known for the rock as stated, in proportion to what the drawn rock makes of it. */
-    private static Drawn following(Parameter rate, Drawn ofRock) {
+    private static Drawn following(Network.Builder builder, Parameter rate, Drawn ofRock) {
         double usual = ofRock.usual();
-        return usual > 0 ? draw -> draw.value(rate) * (ofRock.in(draw) / usual) : rate;
+        return usual > 0 ? builder.derived(draw -> draw.value(rate) * (ofRock.in(draw) / usual)) : rate;
     }
 
     private void nitrification(Network.Builder builder, Doubt doubt, World world, Pools pools, Body display) {
@@ -200,7 +200,7 @@ final class Bacteria {
                 Basis.FROM_MEMORY,
                 "sand alone is satisfied above 0.018 mol/m³ (Cook, Kessler and Eyre 2016)");
         builder.add(new org.tidewright.twin.mechanism.nutrient.Denitrification(
-                display, pools.ground(), world.outdoors(), following(full, ofRock), half));
+                display, pools.ground(), world.outdoors(), following(builder, full, ofRock), half));
     }
 
     /** Decay of matter that water goes on passing, such as what a filter holds. */

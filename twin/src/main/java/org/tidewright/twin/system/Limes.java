@@ -156,10 +156,11 @@ final class Limes {
         return draw -> draw.value(factor) * rate.in(draw);
     }
 
-    private void growth(String name, Drawn rate, double magnesium, Setting extent) {
-        if (rate.usual() <= 0) {
+    private void growth(String name, Drawn given, double magnesium, Setting extent) {
+        if (given.usual() <= 0) {
             return;
         }
+        Drawn rate = builder.derived(given);
         Parameter exponent = builder.parameter(
                 name + ", exponent of saturation",
                 "1",

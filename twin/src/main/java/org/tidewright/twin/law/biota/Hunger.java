@@ -32,9 +32,6 @@ public final class Hunger {
     @Unit("1/s")
     private static final double GREATEST_DEATH_RATE = 0.2 / 86_400;
 
-    /** So steep that hardly any die at two thirds of their flesh and few outlive the loss of half; an estimate. */
-    private static final int STEEPNESS = 8;
-
     /** Less nitrogen than this is no fish. */
     private static final double SPECK = 1e-15; // mol
 
@@ -125,7 +122,10 @@ public final class Hunger {
             @Unit("1") double condition, @Unit("1") double lethal, @Unit("degC") double temperature) {
         Bounds.within(condition, "1", 0, 1, "condition");
         Bounds.within(lethal, "1", 0, 0.99, "lethal condition");
-        double thin = Math.pow((1 - condition) / (1 - lethal), STEEPNESS);
+        // To the eighth: hardly any die at two thirds of their flesh and few outlive the loss of half; an estimate.
+        double lost = (1 - condition) / (1 - lethal);
+        double fourth = lost * lost * lost * lost;
+        double thin = fourth * fourth;
         return GREATEST_DEATH_RATE
                 * (thin / (1 + thin))
                 * Q10.factor(Q10.WITHIN_A_FISH_SPECIES, temperature, REFERENCE);

@@ -2,6 +2,7 @@ package org.tidewright.twin.law.carbonate;
 
 import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
+import org.tidewright.twin.law.nutrient.Limitation;
 
 /**
  * Skeleton that corals and coralline algae lay down: a rate known in good conditions, times what each condition leaves
@@ -140,11 +141,10 @@ public final class Calcification {
         if (saturation <= 1) {
             return 0;
         }
-        return power(saturation - 1, exponent) / power(REFERENCE_SATURATION - 1, exponent);
-    }
-
-    private static double power(double excess, double exponent) {
-        return excess * Math.pow(excess * excess + STRAIGHT * STRAIGHT, (exponent - 1) / 2);
+        double excess = saturation - 1;
+        double reference = REFERENCE_SATURATION - 1;
+        double squares = (excess * excess + STRAIGHT * STRAIGHT) / (reference * reference + STRAIGHT * STRAIGHT);
+        return excess / reference * Math.pow(squares, (exponent - 1) / 2);
     }
 
     /**
@@ -167,7 +167,7 @@ public final class Calcification {
         Bounds.within(lightSaturation, "mol/(m^2*s)", 1e-9, 0.1, "light saturation", "is it in umol/(m^2 s)?");
         Bounds.within(ratio, "1", 0, 1000, "ratio of calcification in light and dark");
         double more = ratio - 1;
-        return (1 + more * Math.tanh(light / lightSaturation)) / (1 + more * REFERENCE_LIT_SHARE);
+        return (1 + more * Limitation.light(light, lightSaturation)) / (1 + more * REFERENCE_LIT_SHARE);
     }
 
     /**

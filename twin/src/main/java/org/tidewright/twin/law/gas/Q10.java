@@ -33,6 +33,6 @@ public final class Q10 {
         Bounds.within(q10, "1", 0.5, 10, "Q10");
         Bounds.waterTemperature(temperature);
         Bounds.waterTemperature(reference);
-        return Math.pow(q10, (temperature - reference) / 10);
+        return Math.exp(Math.log(q10) * (temperature - reference) / 10);
     }
 }

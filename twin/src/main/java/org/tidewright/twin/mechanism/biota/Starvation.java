@@ -30,6 +30,9 @@ public record Starvation(Body water, Body flesh, List<Body> carried, Body carrio
     public void act(View now, Transfers out) {
         double condition =
                 Hunger.condition(now.stock(flesh, Stock.ORGANIC_NITROGEN), now.stock(flesh, Stock.ORGANIC_PHOSPHORUS));
+        if (condition >= 1) {
+            return;
+        }
         double rate = Hunger.deathRate(condition, now.value(lethal), now.temperature(water));
         die(flesh, rate, now, out);
         for (Body body : carried) {
