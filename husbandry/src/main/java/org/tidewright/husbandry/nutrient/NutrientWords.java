@@ -225,7 +225,8 @@ final class NutrientWords {
         return Sentence.of(told
                 + ", so look at which way they go before you look at the figure. Weakest are the nitrogen gas of rock and"
                 + " sand, which a controlled study did not find at all, what a skimmer takes, and how much phosphate rock"
-                + " and sand hold. What corals and the film on the rock take up is not counted.");
+                + " and sand hold. What corals grow of it is an estimate too; what the film on the rock takes up comes back and"
+                + " is not counted.");
     }
 
     List<String> cautions() {
