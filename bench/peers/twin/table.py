@@ -3,7 +3,7 @@
 
 The error of a course is its largest difference from the reference at any sample, over the largest value of the quantity,
 of the quantity where that is worst. "Same error" takes our own best time at that error from a line through our own
-figures, logarithms of both.
+figures, logarithms of both; where even our coarsest run errs less, the time of that run.
 """
 
 import math
@@ -41,7 +41,10 @@ def error(found, reference):
 
 
 def at_error(line, wanted):
-    """Milliseconds at an error, between the two figures it lies between; None outside them."""
+    """Milliseconds at an error, between the two figures it lies between; None where none of them errs so little."""
+    coarsest, time = max(line)
+    if wanted >= coarsest:
+        return time
     for (e1, t1), (e2, t2) in zip(line, line[1:]):
         if min(e1, e2) <= wanted <= max(e1, e2) and e1 != e2:
             share = math.log(wanted / e1) / math.log(e2 / e1)
