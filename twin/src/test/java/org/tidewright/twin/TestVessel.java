@@ -1,8 +1,8 @@
 package org.tidewright.twin;
 
 import java.util.List;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.unit.Unit;
-import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Mechanism;

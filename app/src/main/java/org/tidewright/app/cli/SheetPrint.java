@@ -14,9 +14,9 @@ import org.tidewright.husbandry.sheet.SheetText;
 import org.tidewright.husbandry.sheet.WaterInAir;
 import org.tidewright.husbandry.sheet.WaterSheet;
 import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.carbonate.BoronRatio;
 import org.tidewright.seawater.carbonate.CarbonicAcid;
-import org.tidewright.twin.contract.Basis;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 

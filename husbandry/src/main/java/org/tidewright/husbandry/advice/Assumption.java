@@ -1,6 +1,6 @@
 package org.tidewright.husbandry.advice;
 
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.contract.Parameter;
 
 /**

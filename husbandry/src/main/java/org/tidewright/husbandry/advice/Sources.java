@@ -2,7 +2,7 @@ package org.tidewright.husbandry.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 /** Gives every source of a report its letter, once. */
 public final class Sources {

@@ -9,7 +9,7 @@ import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.plan.model.Display;
 import org.tidewright.plan.model.Glass;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.law.structure.GlassPane;
 import org.tidewright.twin.law.structure.TopEdge;
 

@@ -11,8 +11,8 @@ import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.limit.DisplayLimits;
 import org.tidewright.plan.model.Heater;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.unit.Unit;
-import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.law.heat.HeaterSizing;
 import org.tidewright.twin.tank.RunningHeat;
 

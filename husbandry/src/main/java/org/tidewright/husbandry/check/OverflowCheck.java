@@ -8,7 +8,7 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.plan.model.Overflow;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 /** The overflow carries the flow with the water well under the rim, and inside its teeth. */
 final class OverflowCheck {

@@ -11,7 +11,7 @@ import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.water.DrainDownStudy;
 import org.tidewright.plan.model.ReturnLine;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 /** The floor stays dry when the power fails: with the air holes clear, and with them blocked. */
 final class PowerCutCheck {

@@ -8,7 +8,7 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.plan.model.Names;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.mechanism.water.ReturnPump;
 import org.tidewright.twin.rehearsal.PowerCut;
 import org.tidewright.twin.rehearsal.WaterMovement;

@@ -10,7 +10,7 @@ import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.water.DrainDownStudy;
 import org.tidewright.plan.quantity.Amount;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 /** The last section runs below the line up to which a power cut finds room. */
 final class RunningLevelCheck {

@@ -8,7 +8,7 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.water.DrainDownStudy;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 /** A top-off that stays on harms neither the animals, by fresh water, nor the floor, when the power then fails. */
 final class TopOffCheck {

@@ -14,7 +14,7 @@ import org.tidewright.plan.model.Rock;
 import org.tidewright.plan.model.Sand;
 import org.tidewright.plan.model.Stand;
 import org.tidewright.plan.model.Sump;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.law.structure.FilledWeight;
 import org.tidewright.twin.tank.Panes;
 

@@ -7,7 +7,7 @@ import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.forecast.AssumedAir;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.forecast.UsualDay.Lime;
 

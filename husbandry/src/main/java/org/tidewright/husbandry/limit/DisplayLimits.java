@@ -6,8 +6,8 @@ import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.plan.model.Limits;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.quantity.Amount;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.gas.MolarMass;
-import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.tank.Water;
 
 /**

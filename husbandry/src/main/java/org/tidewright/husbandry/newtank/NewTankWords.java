@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.advice.Sources;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.forecast.NewTank;
 import org.tidewright.twin.forecast.NewTank.Seed;
 import org.tidewright.twin.forecast.Quantity;

@@ -5,7 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.forecast.Quantity;
 
 /**

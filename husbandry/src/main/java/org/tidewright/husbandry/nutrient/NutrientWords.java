@@ -11,7 +11,7 @@ import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.forecast.Quantity;
 
 /** What the courses mean: act first, then the reason. */

@@ -15,7 +15,7 @@ import org.tidewright.plan.model.Names;
 import org.tidewright.plan.model.Overflow;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.ReturnLine;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.mechanism.water.ReturnPump;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.PowerCut;

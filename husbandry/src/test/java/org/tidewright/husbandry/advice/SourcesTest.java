@@ -3,7 +3,7 @@ package org.tidewright.husbandry.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 class SourcesTest {
     @Test

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.TestPlans;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.advice.Sources;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 class DisplayLimitsTest {
     private static final double MG_PER_LITRE = 1e-3;

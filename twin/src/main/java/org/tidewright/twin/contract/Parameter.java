@@ -1,5 +1,6 @@
 package org.tidewright.twin.contract;
 
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.unit.Unit;
 
 /**

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.tidewright.plan.model.Algae;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Draw;
 import org.tidewright.twin.contract.Drawn;

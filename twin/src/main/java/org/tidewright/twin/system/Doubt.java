@@ -1,6 +1,6 @@
 package org.tidewright.twin.system;
 
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.contract.Declaration;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.law.nutrient.Spread;

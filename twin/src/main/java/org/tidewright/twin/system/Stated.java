@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.quantity.Amount;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.contract.Declaration;
 import org.tidewright.twin.contract.Drawn;
 import org.tidewright.twin.contract.Parameter;

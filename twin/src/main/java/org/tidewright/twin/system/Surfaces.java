@@ -2,8 +2,8 @@ package org.tidewright.twin.system;
 
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Cover;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.gas.SchmidtNumber;
-import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.mechanism.air.AirOver;

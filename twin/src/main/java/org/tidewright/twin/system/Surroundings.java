@@ -2,9 +2,9 @@ package org.tidewright.twin.system;
 
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Room;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.heat.MoistAir;
 import org.tidewright.seawater.unit.Unit;
-import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;

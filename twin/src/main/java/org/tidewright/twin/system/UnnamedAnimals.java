@@ -1,7 +1,7 @@
 package org.tidewright.twin.system;
 
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.gas.MolarMass;
-import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.mechanism.gas.UnnamedBreath;

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Refugium;
 import org.tidewright.plan.model.ReturnLine;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;

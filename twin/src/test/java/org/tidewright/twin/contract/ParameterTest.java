@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.tidewright.plan.source.Basis;
 
 class ParameterTest {
     /** Standard normal quantile of 0.95, any table. */

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.TestVessel;
-import org.tidewright.twin.contract.Basis;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.ensemble.Ensemble;
 import org.tidewright.twin.run.Network;

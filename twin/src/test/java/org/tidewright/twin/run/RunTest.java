@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Layout;
 import org.tidewright.twin.contract.Routine;

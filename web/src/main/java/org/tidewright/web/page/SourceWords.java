@@ -2,7 +2,7 @@ package org.tidewright.web.page;
 
 import java.util.Locale;
 import org.tidewright.husbandry.advice.Source;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 /** The note under a source letter: what kind of ground, and which. */
 public final class SourceWords {

@@ -17,7 +17,7 @@ import org.tidewright.husbandry.sheet.PhAdvice;
 import org.tidewright.husbandry.sheet.SheetColumn;
 import org.tidewright.husbandry.sheet.SheetText;
 import org.tidewright.husbandry.sheet.WaterSheet;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 /**
  * The numbers a keeper comes to the water desk for, told large, each with the letter of its source.

@@ -1,10 +1,11 @@
-package org.tidewright.twin.contract;
+package org.tidewright.plan.source;
 
 /** The kind of ground a number stands on. */
 public enum Basis {
     PUBLISHED("published"),
     COMMON_PRACTICE("common practice"),
     YOUR_PLAN("your plan"),
+    YOUR_LOG("your log"),
     FROM_MEMORY("from memory"),
     COMPUTED("computed");
 
