@@ -86,8 +86,8 @@ final class NutrientWords {
         String name = curve.quantity().words();
         return sources.key(
                 name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " " + ends,
-                Basis.COMMON_PRACTICE,
-                "where keepers hold it for " + band.whose());
+                band.basis(),
+                band.basis() == Basis.YOUR_PLAN ? "your targets" : "where keepers hold it for " + band.whose());
     }
 
     private static String plain(double value) {
@@ -200,8 +200,10 @@ final class NutrientWords {
     }
 
     private Sentence bands() {
+        boolean yours =
+                nitrate.band().basis() == Basis.YOUR_PLAN || phosphate.band().basis() == Basis.YOUR_PLAN;
         return Sentence.of(
-                "Keepers of " + nitrate.band().whose() + " hold nitrate ",
+                (yours ? "You hold nitrate " : "Keepers of " + nitrate.band().whose() + " hold nitrate "),
                 ends(nitrate),
                 " and phosphate ",
                 ends(phosphate),

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.twin.forecast.Quantity;
 
 /** Against curves whose answer is known in closed form. */
 class NutrientCurveTest {
-    private static final TargetBand BAND = new TargetBand(Quantity.PHOSPHATE, 0.02, 0.1, "nobody");
+    private static final TargetBand BAND =
+            new TargetBand(Quantity.PHOSPHATE, 0.02, 0.1, "nobody", Basis.COMMON_PRACTICE);
 
     private static NutrientCurve curve(DoubleUnaryOperator asRun, DoubleUnaryOperator changed) {
         double[] days = new double[85];

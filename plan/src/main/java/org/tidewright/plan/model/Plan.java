@@ -67,6 +67,9 @@ public record Plan(
 
         @Entry("what it stands on") @Nullable Stand stand,
 
+        @Entry("values between which the water is to be held; common practice where left out") @Nullable
+        Targets targets,
+
         @Entry("bounds that must hold; common practice where left out") @Nullable
         Limits limits) {
 

@@ -81,6 +81,7 @@ public record Variant(
                 of.backup(),
                 inhabitants,
                 of.stand(),
+                of.targets(),
                 of.limits());
     }
 
