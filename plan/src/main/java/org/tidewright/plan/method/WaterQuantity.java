@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.seawater.carbonate.Alkalinity;
 import org.tidewright.seawater.carbonate.PhScale;
@@ -22,6 +23,7 @@ import org.tidewright.seawater.unit.Unit;
 public enum WaterQuantity {
     TEMPERATURE(
             "temperature",
+            List.of("temp"),
             "degC",
             -2,
             45,
@@ -30,6 +32,7 @@ public enum WaterQuantity {
     /** Practical salinity, PSS-78. */
     SALINITY(
             "salinity",
+            List.of("sal", "sg", "specific gravity"),
             "1",
             0,
             50,
@@ -45,6 +48,7 @@ public enum WaterQuantity {
                     "mS")),
     ALKALINITY(
             "alkalinity",
+            List.of("alk", "kh", "dkh", "ta"),
             "mol/m^3",
             0,
             20,
@@ -59,6 +63,7 @@ public enum WaterQuantity {
                     "mg/L")),
     CALCIUM(
             "calcium",
+            List.of("ca"),
             "kg/m^3",
             0,
             2,
@@ -66,6 +71,7 @@ public enum WaterQuantity {
             perLitre(40.078, "mmol/L", "mmol_per_l")),
     MAGNESIUM(
             "magnesium",
+            List.of("mg"),
             "kg/m^3",
             0,
             5,
@@ -74,6 +80,7 @@ public enum WaterQuantity {
     /** As a glass electrode shows it that was set with buffers on the NBS scale. */
     PH(
             "pH",
+            List.of(),
             "1",
             4,
             11,
@@ -81,6 +88,7 @@ public enum WaterQuantity {
             curved("total", "total", WaterQuantity::ofTotalScale, WaterQuantity::toTotalScale)),
     NITRATE(
             "nitrate",
+            List.of("no3"),
             "kg/m^3",
             0,
             1,
@@ -88,6 +96,7 @@ public enum WaterQuantity {
             perLitre(62.0049 / 14.0067, "mg/L N", "n_mg_per_l", "ppm N", "mg/L NO3-N", "ppm NO3-N")),
     NITRITE(
             "nitrite",
+            List.of("no2"),
             "kg/m^3",
             0,
             0.1,
@@ -95,6 +104,7 @@ public enum WaterQuantity {
             perLitre(46.0055 / 14.0067, "mg/L N", "n_mg_per_l", "ppm N", "mg/L NO2-N", "ppm NO2-N")),
     AMMONIA(
             "ammonia",
+            List.of("nh3", "nh4", "nh3/nh4", "ammonium", "tan"),
             "kg/m^3",
             0,
             0.1,
@@ -103,6 +113,7 @@ public enum WaterQuantity {
             perLitre(14.0067 / 18.0385, "mg/L NH4", "nh4_mg_per_l", "ppm NH4", "mg/L", "ppm")),
     PHOSPHATE(
             "phosphate",
+            List.of("po4", "phosphorus"),
             "kg/m^3",
             0,
             0.1,
@@ -110,16 +121,25 @@ public enum WaterQuantity {
             perLitre(1e-3, "µg/L PO4", "po4_ug_per_l", "ug/L PO4", "ppb PO4"),
             perLitre(94.9714 / 30.97376, "mg/L P", "p_mg_per_l", "ppm P"),
             perLitre(94.9714e-3 / 30.97376, "µg/L P", "p_ug_per_l", "ug/L P", "ppb P", "ppb")),
-    OXYGEN("oxygen", "kg/m^3", 0, 0.04, perLitre(1, "mg/L", "mg_per_l", "ppm"));
+    OXYGEN(
+            "oxygen",
+            List.of("o2", "dissolved oxygen", "do"),
+            "kg/m^3",
+            0,
+            0.04,
+            perLitre(1, "mg/L", "mg_per_l", "ppm"));
 
     private final String words;
+    private final List<String> otherNames;
     private final String held;
     private final double least;
     private final double most;
     private final List<QuantityUnit> units;
 
-    WaterQuantity(String words, String held, double least, double most, QuantityUnit... units) {
+    WaterQuantity(
+            String words, List<String> otherNames, String held, double least, double most, QuantityUnit... units) {
         this.words = words;
+        this.otherNames = otherNames;
         this.held = held;
         this.least = least;
         this.most = most;
@@ -177,6 +197,20 @@ public enum WaterQuantity {
         return Arrays.stream(values())
                 .filter(quantity -> quantity.key().equals(key))
                 .findFirst();
+    }
+
+    /** The quantity that is called so, in words or by the symbol of the trade, case apart. */
+    public static Optional<WaterQuantity> named(String name) {
+        String wanted = name.strip().toLowerCase(Locale.ROOT);
+        return Arrays.stream(values())
+                .filter(quantity -> quantity.names().contains(wanted))
+                .findFirst();
+    }
+
+    /** All it may be called, in small letters, its words first. */
+    public List<String> names() {
+        return Stream.concat(Stream.of(words.toLowerCase(Locale.ROOT)), otherNames.stream())
+                .toList();
     }
 
     /** Milligrams per litre of what is held, for each of the unit. */

@@ -3,6 +3,7 @@ package org.tidewright.plan.method;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,6 +67,16 @@ class WaterQuantityTest {
                             spelling -> assertThat(quantity.unitSpelt(spelling)).contains(unit));
         }
         assertThat(WaterQuantity.ofKey(quantity.key())).contains(quantity);
+    }
+
+    @Test
+    void aQuantityIsKnownByItsWordsAndByTheSymbolsOfTheTrade() {
+        assertThat(WaterQuantity.named(" Alkalinity ")).contains(WaterQuantity.ALKALINITY);
+        assertThat(WaterQuantity.named("PO4")).contains(WaterQuantity.PHOSPHATE);
+        assertThat(WaterQuantity.named("pH")).contains(WaterQuantity.PH);
+        assertThat(WaterQuantity.named("hardness")).isEmpty();
+        assertThat(Arrays.stream(WaterQuantity.values()).flatMap(quantity -> quantity.names().stream()))
+                .doesNotHaveDuplicates();
     }
 
     @Test
