@@ -61,6 +61,16 @@ public enum Measure {
     CLEARANCE(new Unit("L/(h·kg)", "l_per_h_kg", 3.6e6, 0, 1), new Unit("L/(h·kg)", "l_per_h_kg", 3.6e6, 0, 1)),
     /** mol/(m² s) of photons, told in µmol/m²/s everywhere. */
     LIGHT(new Unit("µmol/m²/s", "umol_per_m2_s", 1e6, 0, 0), new Unit("µmol/m²/s", "umol_per_m2_s", 1e6, 0, 0)),
+    /** mol/m³ of alkalinity, told in dKH everywhere: 10 mg/L of CaO, 56.0774 g/mol, are one. */
+    ALKALINITY(new Unit("dKH", "dkh", 56.0774 / 20, 0, 2), new Unit("dKH", "dkh", 56.0774 / 20, 0, 2)),
+    /** Practical salinity. */
+    SALINITY(new Unit("", "pss", 1, 0, 2), new Unit("", "pss", 1, 0, 2)),
+    /** pH as an electrode set with NBS buffers reads it, or a difference of two. */
+    PH(new Unit("", "ph_nbs", 1, 0, 2), new Unit("", "ph_nbs", 1, 0, 2)),
+    /** atm of carbon dioxide, told in µatm everywhere. */
+    PARTIAL_PRESSURE(new Unit("µatm", "uatm", 1e6, 0, 0), new Unit("µatm", "uatm", 1e6, 0, 0)),
+    /** A gas's share of the moles of dry air, told in ppm everywhere. */
+    SHARE_OF_AIR(new Unit("ppm", "ppm", 1e6, 0, 0), new Unit("ppm", "ppm", 1e6, 0, 0)),
     /** A factor on a computed value. */
     FACTOR(new Unit("", "", 1, 0, 2), new Unit("", "", 1, 0, 2)),
     /** A plain number. */

@@ -35,6 +35,12 @@ class MeasureTest {
         assertThat(Measure.VOLUME.unit(UnitSystem.METRIC).shown(1e-3)).isEqualTo(1);
         assertThat(Measure.LOAD.unit(UnitSystem.METRIC).shown(1e5)).isEqualTo(100);
         assertThat(Measure.CONCENTRATION.unit(UnitSystem.METRIC).shown(1e-3)).isEqualTo(1);
+        assertThat(Measure.ALKALINITY.unit(UnitSystem.METRIC).shown(1))
+                .as("1 meq/L in dKH: 28.0387 mg of CaO over 10")
+                .isCloseTo(2.80387, within(1e-5));
+        assertThat(Measure.PARTIAL_PRESSURE.unit(UnitSystem.METRIC).shown(420e-6))
+                .isCloseTo(420, within(1e-9));
+        assertThat(Measure.SHARE_OF_AIR.unit(UnitSystem.METRIC).shown(1e-3)).isCloseTo(1000, within(1e-9));
         assertThat(Measure.ENERGY.unit(UnitSystem.METRIC).shown(3.6e6)).isCloseTo(1000, within(1e-9));
         assertThat(Measure.TRANSFER_VELOCITY.unit(UnitSystem.METRIC).shown(1 / 3600.0))
                 .isCloseTo(100, within(1e-9));
