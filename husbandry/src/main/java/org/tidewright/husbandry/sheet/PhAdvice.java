@@ -3,6 +3,7 @@ package org.tidewright.husbandry.sheet;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.FigureText;
+import org.tidewright.husbandry.ph.Side;
 
 /**
  * What to do about a water's pH and why, once two of the four are known. The pH is a sign of carbon dioxide and alkalinity:
@@ -40,17 +41,18 @@ public record PhAdvice(double alkalinity, double ph, double ppm, double freshPh,
 
     /** What to do about its pH, and why. */
     public String advice() {
+        Side side = Side.of(freshPh - ph, PROBE_ERROR);
         String at = "At " + degrees(alkalinity) + " your water ";
         String fresh = "in fresh air of " + ppm(WaterInAir.FRESH);
         if (ppm < LEAST_PPM) {
             return "Measure again before you act. " + at + "would hold only the CO₂ of air with " + ppm(ppm)
                     + ", which hardly any tank does; " + fresh + " it would read " + ph(freshPh) + ".";
-        } else if (freshPh - ph > PROBE_ERROR) {
+        } else if (side == Side.MORE) {
             return "Do not dose to raise this pH: give the water fresh air. " + at
                     + "holds as much CO₂ as air with " + ppm(ppm) + " would give it; " + fresh
                     + " it would read " + ph(freshPh) + ". One dKH more in the air as it is would make it "
                     + ph(phWithMore) + ".";
-        } else if (freshPh - ph < -PROBE_ERROR) {
+        } else if (side == Side.LESS) {
             return "Add nothing to bring this pH down: air will. " + at + "holds only the CO₂ of air with "
                     + ppm(ppm) + ", as it does while algae and corals in the light, or lime water, take it up faster"
                     + " than the air brings it; " + fresh + " it would read " + ph(freshPh) + ".";

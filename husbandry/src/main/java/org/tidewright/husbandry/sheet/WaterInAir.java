@@ -3,10 +3,10 @@ package org.tidewright.husbandry.sheet;
 import java.util.EnumMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.ph.AiredWater;
+import org.tidewright.husbandry.ph.OutdoorAir;
 import org.tidewright.seawater.carbonate.Alkalinity;
 import org.tidewright.seawater.carbonate.BoronRatio;
-import org.tidewright.seawater.gas.CarbonDioxide;
-import org.tidewright.seawater.heat.MoistAir;
 
 /**
  * The pH a probe would read in a water at rest with some air, for any alkalinity; temperature, salinity, nutrients and
@@ -15,8 +15,8 @@ import org.tidewright.seawater.heat.MoistAir;
  * @param water what is known of it, in the units of the sheet
  */
 public record WaterInAir(Map<SheetColumn, Double> water, BoronRatio boron, double temperature, double salinity) {
-    /** Outdoors in the early 2020s, ppm of dry air. */
-    public static final double FRESH = 420;
+    /** Outdoors, ppm of dry air. */
+    public static final double FRESH = 1e6 * OutdoorAir.SHARE;
 
     /** Null where temperature or salinity is not known. */
     public static @Nullable WaterInAir of(Map<SheetColumn, Double> given, BoronRatio boron) {
@@ -32,11 +32,7 @@ public record WaterInAir(Map<SheetColumn, Double> water, BoronRatio boron, doubl
 
     /** pH on the NBS scale at an alkalinity in dKH, in air of so many ppm of carbon dioxide. */
     public double ph(double degrees, double ppm) {
-        double alkalinity = Alkalinity.perMass(Alkalinity.fromGermanDegrees(degrees), temperature, salinity);
-        double pressure = CarbonDioxide.partialPressure(ppm * 1e-6, temperature, salinity, MoistAir.STANDARD_PRESSURE);
-        Map<SheetColumn, Double> given = new EnumMap<>(water);
-        given.put(SheetColumn.TOTAL_ALKALINITY, alkalinity * 1e6);
-        given.put(SheetColumn.PARTIAL_PRESSURE, pressure * 1e6);
-        return WaterSheet.of(given, boron, null).computed().getOrDefault(SheetColumn.PH_NBS, Double.NaN);
+        AiredWater aired = new AiredWater(temperature, salinity, WaterSheet.totals(salinity, water, boron, null));
+        return aired.phAtRest(Alkalinity.fromGermanDegrees(degrees), ppm * 1e-6);
     }
 }

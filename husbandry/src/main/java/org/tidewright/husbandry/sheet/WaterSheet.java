@@ -50,6 +50,8 @@ public record WaterSheet(Set<SheetColumn> used, Map<SheetColumn, Double> compute
             TOTAL_SILICATE,
             TOTAL_AMMONIA));
 
+    private static final List<SheetColumn> NUTRIENTS = List.of(TOTAL_PHOSPHATE, TOTAL_SILICATE, TOTAL_AMMONIA);
+
     private static final double MICRO = 1e-6;
     private static final double MS_PER_CM = 0.1; // in S/m
 
@@ -73,7 +75,8 @@ public record WaterSheet(Set<SheetColumn> used, Map<SheetColumn, Double> compute
         List<SheetColumn> pair = pair(given);
         if (temperature != null && salinity != null && pair.size() == 2) {
             used.addAll(pair);
-            state = solve(temperature, salinity, pair, given, totals(salinity, given, used, boron, calcium));
+            NUTRIENTS.stream().filter(given::containsKey).forEach(used::add);
+            state = solve(temperature, salinity, pair, given, totals(salinity, given, boron, calcium));
             ph = state.ph();
         } else if (ph != null) {
             used.add(PH_TOTAL);
@@ -122,23 +125,15 @@ public record WaterSheet(Set<SheetColumn> used, Map<SheetColumn, Double> compute
         };
     }
 
-    private static TotalConcentrations totals(
-            double salinity,
-            Map<SheetColumn, Double> given,
-            Set<SheetColumn> used,
-            BoronRatio boron,
-            @Nullable Double calcium) {
+    /** Boron and calcium that go with the salt, and the nutrients given. */
+    static TotalConcentrations totals(
+            double salinity, Map<SheetColumn, Double> given, BoronRatio boron, @Nullable Double calcium) {
         TotalConcentrations totals = TotalConcentrations.ofSeawater(salinity, boron)
                 .withNutrients(
-                        nutrient(TOTAL_PHOSPHATE, given, used),
-                        nutrient(TOTAL_SILICATE, given, used),
-                        nutrient(TOTAL_AMMONIA, given, used));
+                        MICRO * given.getOrDefault(TOTAL_PHOSPHATE, 0.0),
+                        MICRO * given.getOrDefault(TOTAL_SILICATE, 0.0),
+                        MICRO * given.getOrDefault(TOTAL_AMMONIA, 0.0));
         return calcium == null ? totals : totals.withCalcium(calcium);
-    }
-
-    private static double nutrient(SheetColumn column, Map<SheetColumn, Double> given, Set<SheetColumn> used) {
-        Double amount = take(column, given, used);
-        return amount == null ? 0 : amount * MICRO;
     }
 
     private static double amount(SheetColumn column, Map<SheetColumn, Double> given) {
