@@ -9,6 +9,7 @@ import org.tidewright.seawater.unit.Unit;
  */
 enum Constituent {
     SODIUM(+1, true, AtomicWeight.SODIUM),
+    POTASSIUM(+1, true, AtomicWeight.POTASSIUM),
     CALCIUM(+2, true, AtomicWeight.CALCIUM),
     MAGNESIUM(+2, true, AtomicWeight.MAGNESIUM),
     AMMONIUM(+1, true, AtomicWeight.NITROGEN + 4 * AtomicWeight.HYDROGEN),
@@ -58,6 +59,7 @@ enum Constituent {
         static final double PHOSPHORUS = 30.974;
         static final double SULFUR = 32.06;
         static final double CHLORINE = 35.45;
+        static final double POTASSIUM = 39.098;
         static final double CALCIUM = 40.078;
 
         private AtomicWeight() {}

@@ -13,7 +13,7 @@ import org.tidewright.seawater.unit.Unit;
  * acid-base reactions, with total ammonia counted as one positive and total phosphate as one negative charge, because
  * ammonium and dihydrogen phosphate are what they are where alkalinity is zero:
  *
- * <pre>TA = Na + 2 Ca + 2 Mg + TNH3 - Cl - NO3 - 2 SO4 - TPO4 - acetate</pre>
+ * <pre>TA = Na + K + 2 Ca + 2 Mg + TNH3 - Cl - NO3 - 2 SO4 - TPO4 - acetate</pre>
  *
  * <p>Acetate is counted as such an ion: adding acetic acid takes one mole of alkalinity away, and the bacteria that respire
  * it give the mole back with two of carbon dioxide. Whoever computes that must add the two; a titration to pH 4.5 would
@@ -39,6 +39,8 @@ public enum Salt {
     MAGNESIUM_CHLORIDE(Map.of(MAGNESIUM, 1, CHLORIDE, 2, WATER, 6)),
     /** MgSO4 7H2O, the heptahydrate. */
     MAGNESIUM_SULFATE(Map.of(MAGNESIUM, 1, SULFATE, 1, WATER, 7)),
+    /** KCl. */
+    POTASSIUM_CHLORIDE(Map.of(POTASSIUM, 1, CHLORIDE, 1)),
     /** Ca(OH)2: limewater. */
     CALCIUM_HYDROXIDE(Map.of(CALCIUM, 1, HYDROXIDE, 2)),
     /** NH4Cl. */
@@ -69,6 +71,12 @@ public enum Salt {
                 .sum();
     }
 
+    /** Mass of a mole without its water of crystallisation, as tables of solubility count it. */
+    @Unit("kg/mol")
+    public double dryMolarMass() {
+        return molarMass() - count(WATER) * WATER.molarMass();
+    }
+
     /** Total alkalinity from a mole; acetic acid's before it is respired. */
     @Unit("mol/mol")
     public double alkalinity() {
@@ -96,6 +104,30 @@ public enum Salt {
         return count(MAGNESIUM);
     }
 
+    /** Sodium from a mole. */
+    @Unit("mol/mol")
+    public double sodium() {
+        return count(SODIUM);
+    }
+
+    /** Potassium from a mole. */
+    @Unit("mol/mol")
+    public double potassium() {
+        return count(POTASSIUM);
+    }
+
+    /** Chloride from a mole. */
+    @Unit("mol/mol")
+    public double chloride() {
+        return count(CHLORIDE);
+    }
+
+    /** Sulfate from a mole. */
+    @Unit("mol/mol")
+    public double sulfate() {
+        return count(SULFATE);
+    }
+
     /** Ammonia and ammonium together, from a mole. */
     @Unit("mol/mol")
     public double ammonia() {
@@ -120,10 +152,11 @@ public enum Salt {
         return 2 * count(ACETATE);
     }
 
-    /** Mass of the ions that only add to the salt of the water: sodium, chloride and sulfate. */
+    /** Mass of the ions that only add to the salt of the water: sodium, potassium, chloride and sulfate. */
     @Unit("kg/mol")
     public double seaSalt() {
         return count(SODIUM) * SODIUM.molarMass()
+                + count(POTASSIUM) * POTASSIUM.molarMass()
                 + count(CHLORIDE) * CHLORIDE.molarMass()
                 + count(SULFATE) * SULFATE.molarMass();
     }

@@ -22,6 +22,7 @@ class SaltTest {
         "CALCIUM_CHLORIDE_ANHYDROUS, 110.984",
         "MAGNESIUM_CHLORIDE, 203.302",
         "MAGNESIUM_SULFATE, 246.474",
+        "POTASSIUM_CHLORIDE, 74.551",
         "CALCIUM_HYDROXIDE, 74.093",
         "AMMONIUM_CHLORIDE, 53.491",
         "SODIUM_NITRATE, 84.995",
@@ -54,6 +55,7 @@ class SaltTest {
         "CALCIUM_CHLORIDE_ANHYDROUS, 0",
         "MAGNESIUM_CHLORIDE, 0",
         "MAGNESIUM_SULFATE, 0",
+        "POTASSIUM_CHLORIDE, 0",
         "CALCIUM_HYDROXIDE, 2",
         "AMMONIUM_CHLORIDE, 0",
         "SODIUM_NITRATE, 0",
@@ -72,6 +74,7 @@ class SaltTest {
         "CALCIUM_CHLORIDE, 0, 1, 0, 0, 0, 0, 0",
         "MAGNESIUM_CHLORIDE, 0, 0, 1, 0, 0, 0, 0",
         "MAGNESIUM_SULFATE, 0, 0, 1, 0, 0, 0, 0",
+        "POTASSIUM_CHLORIDE, 0, 0, 0, 0, 0, 0, 0",
         "CALCIUM_HYDROXIDE, 0, 1, 0, 0, 0, 0, 0",
         "AMMONIUM_CHLORIDE, 0, 0, 0, 1, 0, 0, 0",
         "SODIUM_NITRATE, 0, 0, 0, 0, 1, 0, 0",
@@ -109,5 +112,46 @@ class SaltTest {
     void theDihydrateIsTheDrySaltAndItsWater() {
         assertThat(1000 * (Salt.CALCIUM_CHLORIDE.molarMass() - Salt.CALCIUM_CHLORIDE_ANHYDROUS.molarMass()))
                 .isCloseTo(2 * 18.015, within(0.001));
+    }
+
+    /** Formulas as written; what is not listed is none. */
+    @ParameterizedTest
+    @CsvSource({
+        "SODIUM_BICARBONATE, 1, 0, 0, 0",
+        "SODIUM_CARBONATE, 2, 0, 0, 0",
+        "SODIUM_HYDROXIDE, 1, 0, 0, 0",
+        "CALCIUM_CHLORIDE, 0, 0, 2, 0",
+        "CALCIUM_CHLORIDE_ANHYDROUS, 0, 0, 2, 0",
+        "MAGNESIUM_CHLORIDE, 0, 0, 2, 0",
+        "MAGNESIUM_SULFATE, 0, 0, 0, 1",
+        "POTASSIUM_CHLORIDE, 0, 1, 1, 0",
+        "CALCIUM_HYDROXIDE, 0, 0, 0, 0",
+        "AMMONIUM_CHLORIDE, 0, 0, 1, 0",
+        "SODIUM_NITRATE, 1, 0, 0, 0",
+        "SODIUM_PHOSPHATE, 1, 0, 0, 0",
+        "ACETIC_ACID, 0, 0, 0, 0",
+    })
+    void aMoleBringsTheIonsOfSeaSaltItsFormulaHolds(
+            Salt salt, double sodium, double potassium, double chloride, double sulfate) {
+        assertThat(salt.sodium()).isEqualTo(sodium);
+        assertThat(salt.potassium()).isEqualTo(potassium);
+        assertThat(salt.chloride()).isEqualTo(chloride);
+        assertThat(salt.sulfate()).isEqualTo(sulfate);
+    }
+
+    /** KCl is all salt: 74.551 g/mol of it. */
+    @Test
+    void potassiumChlorideOnlyAddsToTheSalt() {
+        assertThat(1000 * Salt.POTASSIUM_CHLORIDE.seaSalt()).isCloseTo(74.551, within(0.004));
+    }
+
+    /** The same handbook's masses of the salts without water: 95.211 and 120.369 g/mol; none to lose in KCl. */
+    @Test
+    void withoutItsWaterAHydrateWeighsWhatTheDrySaltWeighs() {
+        assertThat(1000 * Salt.MAGNESIUM_CHLORIDE.dryMolarMass()).isCloseTo(95.211, within(0.0081));
+        assertThat(1000 * Salt.MAGNESIUM_SULFATE.dryMolarMass()).isCloseTo(120.369, within(0.0081));
+        assertThat(Salt.CALCIUM_CHLORIDE.dryMolarMass())
+                .isCloseTo(Salt.CALCIUM_CHLORIDE_ANHYDROUS.molarMass(), within(1e-15));
+        assertThat(Salt.POTASSIUM_CHLORIDE.dryMolarMass()).isEqualTo(Salt.POTASSIUM_CHLORIDE.molarMass());
     }
 }
