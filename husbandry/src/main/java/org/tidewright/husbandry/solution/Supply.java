@@ -1,0 +1,76 @@
+package org.tidewright.husbandry.solution;
+
+import java.util.function.ToDoubleFunction;
+import org.tidewright.husbandry.advice.Figure;
+import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.plan.model.Salt;
+import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.seawater.ions.MajorIon;
+import org.tidewright.seawater.unit.Unit;
+
+/** What a solution is dosed for, and how it is counted in a bottle and in a tank. */
+public enum Supply {
+    /** Moles of charge: meq/mL in the bottle, dKH in the tank. */
+    ALKALINITY("alkalinity", Salt::alkalinity, Measure.ALKALINE_STRENGTH, Measure.ALKALINITY_RISE, 1),
+    /** mg/mL in the bottle, mg/L in the tank. */
+    CALCIUM("calcium", Salt::calcium, Measure.ELEMENT_STRENGTH, Measure.ELEMENT_RISE, MajorIon.CALCIUM.molarMass()),
+    /** mg/mL in the bottle, mg/L in the tank. */
+    MAGNESIUM(
+            "magnesium",
+            Salt::magnesium,
+            Measure.ELEMENT_STRENGTH,
+            Measure.ELEMENT_RISE,
+            MajorIon.MAGNESIUM.molarMass());
+
+    private final String words;
+    private final ToDoubleFunction<Salt> perMole;
+    private final Measure inBottle;
+    private final Measure inTank;
+    private final double perAmount; // coherent unit of both measures in a mole
+
+    Supply(String words, ToDoubleFunction<Salt> perMole, Measure inBottle, Measure inTank, double perAmount) {
+        this.words = words;
+        this.perMole = perMole;
+        this.inBottle = inBottle;
+        this.inTank = inTank;
+        this.perAmount = perAmount;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    /** From a mole of a salt. */
+    @Unit("mol/mol")
+    public double of(Salt salt) {
+        return perMole.applyAsDouble(salt);
+    }
+
+    /** A strength of a solution from what is written on bottles: meq/mL, or mg/mL. */
+    @Unit("mol/m^3")
+    public double fromBottle(@Unit("*") double reading) {
+        return reading / (inBottle.unit(UnitSystem.METRIC).factor() * perAmount);
+    }
+
+    /** An amount per volume of tank water from what is read there: dKH, or mg/L. */
+    @Unit("mol/m^3")
+    public double fromTank(@Unit("*") double reading) {
+        return reading / (inTank.unit(UnitSystem.METRIC).factor() * perAmount);
+    }
+
+    /** A strength of the solution as a figure. */
+    Figure inBottle(double strength, double standardError) {
+        return figure(inBottle, strength, standardError);
+    }
+
+    /** A rise in the tank as a figure. */
+    Figure inTank(double rise, double standardError) {
+        return figure(inTank, rise, standardError);
+    }
+
+    private Figure figure(Measure measure, double amount, double standardError) {
+        return standardError > 0
+                ? Figure.about(measure, perAmount * amount, perAmount * standardError)
+                : Figure.exact(measure, perAmount * amount);
+    }
+}
