@@ -42,11 +42,16 @@ class ArchitectureTest {
             Map.entry("web", Set.of("seawater", "plan", "twin", "husbandry")),
             Map.entry("fleet", Set.of("seawater", "plan", "twin", "husbandry")),
             Map.entry("app", Set.of("seawater", "numerics", "plan", "twin", "husbandry", "store", "web")),
-            Map.entry("bench", Set.of("seawater", "numerics", "plan", "twin", "husbandry")));
+            Map.entry("bench", Set.of("seawater", "numerics", "plan", "twin", "husbandry", "store")));
 
     /** Given the same input these give the same result: no clock, no dice, no disk, no network, nothing printed. */
     private static final String[] COMPUTING =
             packagesOf(Stream.of("seawater", "numerics", "plan", "twin", "husbandry"));
+
+    private static final DescribedPredicate<JavaAccess<?>> CLOCK = named(
+            "java\\.time\\..*\\.(now|system\\w*)\\(.*",
+            "java\\.lang\\.System\\.(currentTimeMillis|nanoTime)\\(\\)",
+            "java\\.util\\.Date\\.<init>\\(\\)");
 
     private static JavaClasses everything;
 
@@ -105,10 +110,7 @@ class ArchitectureTest {
                 .that()
                 .resideInAnyPackage(COMPUTING)
                 .should()
-                .accessTargetWhere(named(
-                        "java\\.time\\..*\\.(now|system\\w*)\\(.*",
-                        "java\\.lang\\.System\\.(currentTimeMillis|nanoTime)\\(\\)",
-                        "java\\.util\\.Date\\.<init>\\(\\)"))
+                .accessTargetWhere(CLOCK)
                 .because("a run must be repeatable: the moment is given to it")
                 .check(everything);
     }
@@ -185,6 +187,29 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.sql..", "javax.sql..")
+                .check(everything);
+    }
+
+    @Test
+    void onlyOnePackageKnowsWhichDatabaseItIs() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(OURS + "store.database")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.sqlite..")
+                .because("what is particular to one database stands in one place")
+                .check(everything);
+    }
+
+    @Test
+    void whatIsWrittenIsDatedByTheClockThatWasGiven() {
+        noClasses()
+                .that()
+                .resideInAPackage(OURS + "store..")
+                .should()
+                .accessTargetWhere(CLOCK)
+                .because("the moment comes from the clock the store was opened with")
                 .check(everything);
     }
 
