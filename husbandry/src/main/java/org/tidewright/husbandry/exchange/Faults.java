@@ -1,0 +1,29 @@
+package org.tidewright.husbandry.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tidewright.plan.fault.Fault;
+
+/** What is wrong with a copy; the first ones are kept, all are counted. */
+final class Faults {
+    /** More than anybody reads at once. */
+    private static final int KEPT = 100;
+
+    private final List<Fault> kept = new ArrayList<>();
+    private int count;
+
+    void add(Fault fault) {
+        count++;
+        if (kept.size() < KEPT) {
+            kept.add(fault);
+        }
+    }
+
+    boolean isEmpty() {
+        return count == 0;
+    }
+
+    Restoring.Faulty faulty() {
+        return new Restoring.Faulty(List.copyOf(kept), count);
+    }
+}
