@@ -19,6 +19,13 @@ final class Faults {
         }
     }
 
+    /** Nothing but this: of a copy of another kind, nothing else can be said. */
+    void only(Fault fault) {
+        kept.clear();
+        count = 0;
+        add(fault);
+    }
+
     boolean isEmpty() {
         return count == 0;
     }

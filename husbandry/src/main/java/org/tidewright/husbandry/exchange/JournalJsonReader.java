@@ -30,6 +30,7 @@ final class JournalJsonReader {
     private static final List<String> NAMES = List.of("format", "version", "system", "lines", "probes", "photos");
     private static final List<String> PROBE = List.of("quantity", "method", "place");
     private static final List<String> PHOTO = List.of("name", "media_type", "base64");
+    private static final String VALUES = "values_";
     private static final String BASE64 = "base64";
     private static final String AS_WRITTEN = "a journal as it was written out";
 
@@ -85,7 +86,12 @@ final class JournalJsonReader {
                     json.skipChildren();
                 }
             }
-            head();
+            try {
+                head();
+            } catch (BadLine another) {
+                faults.only(another.fault());
+                return;
+            }
         }
         if (json.nextToken() != null) {
             throw new BadLine(here("").fault("more after the end of the object", "nothing more", ""));
@@ -171,12 +177,14 @@ final class JournalJsonReader {
             if (PROBE.contains(name)) {
                 values.put(name, scalar(place));
                 known = new Given(known.place(), values);
+            } else if (!name.startsWith(VALUES)) {
+                throw new BadLine(unknown(place, name, List.of("quantity", "method", "place", VALUES + "…")));
             } else {
                 if (!values.keySet().containsAll(PROBE)) {
                     throw new BadLine(place.fault("“" + name + "”", "quantity, method and place before it", ""));
                 }
                 WaterQuantity quantity = EventFields.quantity(known);
-                String expected = "values_" + JournalFormat.heldUnit(quantity);
+                String expected = VALUES + JournalFormat.heldUnit(quantity);
                 if (!name.equals(expected) || json.currentToken() != JsonToken.START_ARRAY) {
                     throw new BadLine(place.fault("“" + name + "”", "a list “" + expected + "”", ""));
                 }

@@ -16,7 +16,7 @@ class CopyFuzzTest {
 
     @Test
     void anyTextIsAnswered() {
-        SeededCases.check(500, draw -> {
+        SeededCases.check(300, draw -> {
             byte[] bytes = draw.text().getBytes(StandardCharsets.UTF_8);
             MemoryRecords into = new MemoryRecords();
             answered(CopyFiles.restoreJson(bytes, into.as("x")), into);
@@ -25,7 +25,7 @@ class CopyFuzzTest {
 
     @Test
     void anyDamageToAJsonCopyIsAnswered() {
-        SeededCases.check(2000, draw -> {
+        SeededCases.check(1000, draw -> {
             byte[] damaged = damaged(CopyFiles.json(small(draw).as("x")), new Random(draw.anyLong()));
             MemoryRecords into = new MemoryRecords();
             answered(CopyFiles.restoreJson(damaged, into.as("x")), into);

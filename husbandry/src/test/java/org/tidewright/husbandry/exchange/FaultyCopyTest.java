@@ -97,6 +97,16 @@ class FaultyCopyTest {
     }
 
     @Test
+    void soItIsWhereItsVersionStandsLast() throws IOException {
+        String newer = journal(READING.replace("unit", "unti"))
+                .replace("\"version\": 1, ", "")
+                .replace("\"photos\": []", "\"photos\": [], \"version\": 7");
+        Restoring.Faulty faulty = faulty(CopyFiles.restoreJson(newer, new MemoryRecords().as("x")));
+        assertThat(faulty.count()).isEqualTo(1);
+        assertThat(faulty.faults().get(0).where()).isEqualTo("version");
+    }
+
+    @Test
     void theCountGoesOnWhereTheListEnds() throws IOException {
         String bad = READING.replace("8.1", "840");
         String lines = String.join(",\n", Collections.nCopies(300, bad));

@@ -25,7 +25,7 @@ class JournalRoundTripTest {
 
     @Test
     void everyJournalComesBackFromJsonAsItWas() {
-        SeededCases.check(200, draw -> {
+        SeededCases.check(150, draw -> {
             MemoryRecords before = new RandomJournal(draw).records();
             MemoryRecords after = new MemoryRecords();
             Restoring.Done done = done(CopyFiles.restoreJson(CopyFiles.json(before.as(SYSTEM)), after.as(SYSTEM)));
@@ -51,7 +51,7 @@ class JournalRoundTripTest {
 
     @Test
     void everyJournalComesBackFromCsvAsItWas() {
-        SeededCases.check(200, draw -> {
+        SeededCases.check(150, draw -> {
             MemoryRecords before = new RandomJournal(draw).records();
             MemoryRecords after = new MemoryRecords();
             Restoring.Done done = done(JournalCsv.restore(CopyFiles.csv(before.as(SYSTEM)), after.as(SYSTEM)));

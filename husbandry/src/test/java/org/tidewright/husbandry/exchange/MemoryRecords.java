@@ -23,7 +23,7 @@ import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.journal.Span;
 
 /** The ports of the journal, kept in memory: for tests, one thread, one system. */
-final class MemoryRecords implements Journal, ProbeLog, Photos {
+public final class MemoryRecords implements Journal, ProbeLog, Photos {
     private final List<Line> written = new ArrayList<>();
     private final Map<Probe, TreeMap<Instant, Double>> probes = new LinkedHashMap<>();
     private final Map<String, Photo> photos = new LinkedHashMap<>();
