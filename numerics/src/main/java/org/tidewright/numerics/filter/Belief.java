@@ -1,21 +1,19 @@
 package org.tidewright.numerics.filter;
 
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
-
 /**
  * What is known of a state: normally distributed about a mean.
  *
  * @param mean one value per state
  * @param covariance symmetric, of as many rows and columns
  */
-public record Belief(RealVector mean, RealMatrix covariance) {
+public record Belief(double[] mean, double[][] covariance) {
     public Belief {
-        int size = mean.getDimension();
-        if (covariance.getRowDimension() != size || covariance.getColumnDimension() != size) {
-            throw new IllegalArgumentException("a covariance of " + covariance.getRowDimension() + " by "
-                    + covariance.getColumnDimension() + " does not fit " + size + " states");
+        int size = mean.length;
+        for (double[] row : covariance) {
+            if (covariance.length != size || row.length != size) {
+                throw new IllegalArgumentException("a covariance of " + covariance.length + " by " + row.length
+                        + " does not fit " + size + " states");
+            }
         }
     }
 
@@ -25,18 +23,28 @@ public record Belief(RealVector mean, RealMatrix covariance) {
             throw new IllegalArgumentException(
                     mean.length + " states cannot have " + standardErrors.length + " standard errors");
         }
-        double[] variances = new double[mean.length];
-        for (int i = 0; i < variances.length; i++) {
-            variances[i] = standardErrors[i] * standardErrors[i];
+        double[][] covariance = new double[mean.length][mean.length];
+        for (int i = 0; i < mean.length; i++) {
+            covariance[i][i] = standardErrors[i] * standardErrors[i];
         }
-        return new Belief(MatrixUtils.createRealVector(mean), MatrixUtils.createRealDiagonalMatrix(variances));
+        return new Belief(mean, covariance);
     }
 
     public double mean(int state) {
-        return mean.getEntry(state);
+        return mean[state];
     }
 
     public double standardError(int state) {
-        return Math.sqrt(Math.max(0, covariance.getEntry(state, state)));
+        return Math.sqrt(Math.max(0, covariance[state][state]));
+    }
+
+    /** Mean of a sum of states, each times its number in the row. */
+    public double mean(double[] row) {
+        return Rows.dot(row, mean);
+    }
+
+    /** Standard error of such a sum. */
+    public double standardError(double[] row) {
+        return Math.sqrt(Math.max(0, Rows.quadratic(row, covariance)));
     }
 }

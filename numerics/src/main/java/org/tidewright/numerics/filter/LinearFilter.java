@@ -1,70 +1,76 @@
 package org.tidewright.numerics.filter;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
 
 /**
  * The Kalman filter: carries a belief forward through passages and sharpens it by measurements, one number at a time. It
- * keeps what the {@link Smoother} needs to go back.
+ * keeps what is needed to go back: see {@link Hindsight}.
  *
- * <p>Kalman 1960, J. Basic Eng. 82, 35-45. The covariance is updated in Joseph's form, which stays positive whatever the
- * rounding (Bucy and Joseph 1968, Filtering for Stochastic Processes with Applications to Guidance).
+ * <p>Kalman 1960, J. Basic Eng. 82, 35-45. Measurements that come together are learnt one after the other, which needs no
+ * inverse (Durbin and Koopman 2012, Time Series Analysis by State Space Methods, section 6.4).
  */
 public final class LinearFilter {
-    private Belief belief;
+    private double[] mean;
+    private double[][] covariance;
     private double logLikelihood;
-    private final List<Step> steps = new ArrayList<>();
-
-    /**
-     * One time at which something was believed.
-     *
-     * @param passage that led here
-     * @param predicted before the measurements of this time
-     * @param filtered after them
-     */
-    record Step(Passage passage, Belief predicted, Belief filtered) {}
+    private final double[][] scratch;
+    private final List<Moment> moments = new ArrayList<>();
 
     public LinearFilter(Belief start) {
-        belief = start;
+        int size = start.mean().length;
+        mean = start.mean().clone();
+        covariance = copy(start.covariance());
+        scratch = new double[size][size];
+        moments.add(new Moment(Passage.none(size)));
     }
 
     /** Moves on in time. */
     public void pass(Passage passage) {
-        belief = passage.carry(belief);
-        steps.add(new Step(passage, belief, belief));
+        int size = mean.length;
+        here().leave(new Belief(mean, covariance));
+        double[] moved = passage.input().clone();
+        double[][] spread = new double[size][size];
+        Rows.sandwich(passage.matrix(), covariance, spread, scratch);
+        for (int i = 0; i < size; i++) {
+            moved[i] += Rows.dot(passage.matrix()[i], mean);
+            Rows.add(1, passage.noise()[i], spread[i]);
+        }
+        mean = moved;
+        covariance = spread;
+        moments.add(new Moment(passage));
     }
 
     /** How far a measurement stands from what is to be expected; nothing is learnt yet. */
     public Innovation expect(Measurement measurement) {
-        return measurement.against(belief);
+        return new Innovation(
+                measurement.value() - Rows.dot(measurement.row(), mean),
+                Rows.quadratic(measurement.row(), covariance) + measurement.variance());
     }
 
     /** Learns from a measurement of the present. */
     public Innovation learn(Measurement measurement) {
-        Innovation innovation = measurement.against(belief);
-        RealVector row = measurement.row();
-        RealVector gain = belief.covariance().operate(row).mapDivide(innovation.variance());
-        RealVector mean = belief.mean().add(gain.mapMultiply(innovation.value()));
-        RealMatrix kept =
-                MatrixUtils.createRealIdentityMatrix(mean.getDimension()).subtract(gain.outerProduct(row));
-        RealMatrix covariance = kept.multiply(belief.covariance())
-                .multiplyTransposed(kept)
-                .add(gain.outerProduct(gain).scalarMultiply(measurement.variance()));
-        belief = new Belief(mean, Symmetry.of(covariance));
-        logLikelihood += innovation.logLikelihood();
-        if (!steps.isEmpty()) {
-            Step last = steps.remove(steps.size() - 1);
-            steps.add(new Step(last.passage(), last.predicted(), belief));
+        int size = mean.length;
+        double[] seen = new double[size];
+        Rows.multiply(measurement.row(), covariance, seen);
+        Innovation innovation = new Innovation(
+                measurement.value() - Rows.dot(measurement.row(), mean),
+                Rows.dot(measurement.row(), seen) + measurement.variance());
+        double[] gain = seen.clone();
+        for (int i = 0; i < size; i++) {
+            gain[i] /= innovation.variance();
+            mean[i] += gain[i] * innovation.value();
+            Rows.add(-gain[i], seen, covariance[i]);
         }
+        logLikelihood += innovation.logLikelihood();
+        here().add(new Lesson(measurement, innovation, gain));
         return innovation;
     }
 
     /** What is believed now. */
     public Belief belief() {
-        return belief;
+        return new Belief(mean.clone(), copy(covariance));
     }
 
     /** Logarithm of the density of all that was learnt. */
@@ -72,7 +78,21 @@ public final class LinearFilter {
         return logLikelihood;
     }
 
-    List<Step> steps() {
-        return steps;
+    /** Where it stopped so far, the start first and the present last. */
+    public List<Moment> moments() {
+        here().leave(belief());
+        return Collections.unmodifiableList(moments);
+    }
+
+    private Moment here() {
+        return moments.get(moments.size() - 1);
+    }
+
+    private static double[][] copy(double[][] matrix) {
+        double[][] copy = matrix.clone();
+        for (int i = 0; i < copy.length; i++) {
+            copy[i] = matrix[i].clone();
+        }
+        return copy;
     }
 }

@@ -39,7 +39,7 @@ class LinearFilterTest {
             double span = days[i][0] - before;
             before = days[i][0];
             filter.pass(levelAndUse(span, 0.50, 0.05 * 0.05, 0.03 * 0.03));
-            Innovation innovation = filter.learn(new Measurement(days[i][1], vector(1, 0), 0.2 * 0.2));
+            Innovation innovation = filter.learn(new Measurement(days[i][1], new double[] {1, 0}, 0.2 * 0.2));
             double[] found = {
                 innovation.value(),
                 innovation.variance(),
@@ -57,33 +57,34 @@ class LinearFilterTest {
         SeededCases.check(30, draw -> {
             RealMatrix noise = covariance(draw, 3, 0.3);
             RealMatrix matrix = matrix(draw, 3);
-            Belief start = new Belief(vector(1, -1, 0.5), covariance(draw, 3, 1));
+            Belief start =
+                    new Belief(new double[] {1, -1, 0.5}, covariance(draw, 3, 1).getData());
             RealVector row = vector(draw.between(-1, 1), draw.between(-1, 1), 1);
             List<org.hipparchus.filtering.kalman.Measurement> theirs = new ArrayList<>();
             LinearFilter filter = new LinearFilter(start);
-            Passage passage = new Passage(matrix, vector(0.1, 0, -0.2), noise);
+            Passage passage = new Passage(matrix.getData(), new double[] {0.1, 0, -0.2}, noise.getData());
             for (int i = 0; i < 12; i++) {
                 double value = draw.between(-2, 2);
                 theirs.add(new TheirMeasurement(i, value));
                 filter.pass(passage);
-                filter.learn(new Measurement(value, row, 0.09));
+                filter.learn(new Measurement(value, row.toArray(), 0.09));
             }
             LinearKalmanFilter<org.hipparchus.filtering.kalman.Measurement> other = new LinearKalmanFilter<>(
                     new CholeskyDecomposer(1e-15, 1e-15),
                     (LinearProcess<org.hipparchus.filtering.kalman.Measurement>) measurement -> new LinearEvolution(
                             matrix,
                             MatrixUtils.createRealIdentityMatrix(3),
-                            passage.input(),
+                            vector(passage.input()),
                             noise,
                             MatrixUtils.createRowRealMatrix(row.toArray())),
-                    new ProcessEstimate(-1, start.mean(), start.covariance()));
+                    new ProcessEstimate(-1, vector(start.mean()), square(start.covariance())));
             for (org.hipparchus.filtering.kalman.Measurement measurement : theirs) {
                 other.estimationStep(measurement);
             }
             ProcessEstimate last = other.getCorrected();
-            assertThat(filter.belief().mean().getDistance(last.getState())).isLessThan(1e-10);
-            assertThat(filter.belief()
-                            .covariance()
+            assertThat(vector(filter.belief().mean()).getDistance(last.getState()))
+                    .isLessThan(1e-10);
+            assertThat(square(filter.belief().covariance())
                             .subtract(last.getCovariance())
                             .getNorm1())
                     .isLessThan(1e-10);
@@ -116,14 +117,19 @@ class LinearFilterTest {
     void filterAndSmootherTogetherAreTheConditionalNormalDistribution() {
         SeededCases.check(20, draw -> {
             int times = 5;
-            Belief start = new Belief(vector(draw.between(-1, 1), draw.between(-1, 1)), covariance(draw, 2, 1));
+            Belief start = new Belief(
+                    new double[] {draw.between(-1, 1), draw.between(-1, 1)},
+                    covariance(draw, 2, 1).getData());
             List<Passage> passages = new ArrayList<>();
             List<Measurement> measurements = new ArrayList<>();
             LinearFilter filter = new LinearFilter(start);
             for (int i = 0; i < times; i++) {
-                Passage passage =
-                        new Passage(matrix(draw, 2), vector(draw.between(-1, 1), 0), covariance(draw, 2, 0.5));
-                Measurement measurement = new Measurement(draw.between(-2, 2), vector(1, draw.between(-1, 1)), 0.3);
+                Passage passage = new Passage(
+                        matrix(draw, 2).getData(),
+                        new double[] {draw.between(-1, 1), 0},
+                        covariance(draw, 2, 0.5).getData());
+                Measurement measurement =
+                        new Measurement(draw.between(-2, 2), new double[] {1, draw.between(-1, 1)}, 0.3);
                 passages.add(passage);
                 measurements.add(measurement);
                 filter.pass(passage);
@@ -132,20 +138,18 @@ class LinearFilterTest {
             // Mean and covariance of all states, one time after the other.
             RealVector mean = MatrixUtils.createRealVector(new double[2 * times]);
             RealMatrix all = MatrixUtils.createRealMatrix(2 * times, 2 * times);
-            RealVector now = start.mean();
-            RealMatrix spread = start.covariance();
+            RealVector now = vector(start.mean());
+            RealMatrix spread = square(start.covariance());
             for (int i = 0; i < times; i++) {
                 Passage passage = passages.get(i);
-                now = passage.matrix().operate(now).add(passage.input());
-                spread = passage.matrix()
-                        .multiply(spread)
-                        .multiplyTransposed(passage.matrix())
-                        .add(passage.noise());
+                RealMatrix matrix = square(passage.matrix());
+                now = matrix.operate(now).add(vector(passage.input()));
+                spread = matrix.multiply(spread).multiplyTransposed(matrix).add(square(passage.noise()));
                 mean.setSubVector(2 * i, now);
                 RealMatrix across = spread;
                 all.setSubMatrix(across.getData(), 2 * i, 2 * i);
                 for (int j = i + 1; j < times; j++) {
-                    across = passages.get(j).matrix().multiply(across);
+                    across = square(passages.get(j).matrix()).multiply(across);
                     all.setSubMatrix(across.getData(), 2 * j, 2 * i);
                     all.setSubMatrix(across.transpose().getData(), 2 * i, 2 * j);
                 }
@@ -154,8 +158,8 @@ class LinearFilterTest {
             RealVector values = MatrixUtils.createRealVector(new double[times]);
             RealMatrix errors = MatrixUtils.createRealMatrix(times, times);
             for (int i = 0; i < times; i++) {
-                rows.setEntry(i, 2 * i, measurements.get(i).row().getEntry(0));
-                rows.setEntry(i, 2 * i + 1, measurements.get(i).row().getEntry(1));
+                rows.setEntry(i, 2 * i, measurements.get(i).row()[0]);
+                rows.setEntry(i, 2 * i + 1, measurements.get(i).row()[1]);
                 values.setEntry(i, measurements.get(i).value());
                 errors.setEntry(i, i, measurements.get(i).variance());
             }
@@ -171,10 +175,12 @@ class LinearFilterTest {
             List<Belief> smoothed = Smoother.smooth(filter);
             assertThat(smoothed).hasSize(times);
             for (int i = 0; i < times; i++) {
-                assertThat(smoothed.get(i).mean().getDistance(given.getSubVector(2 * i, 2)))
+                assertThat(vector(smoothed.get(i).mean()).getDistance(given.getSubVector(2 * i, 2)))
                         .isLessThan(1e-9);
                 RealMatrix expected = left.getSubMatrix(2 * i, 2 * i + 1, 2 * i, 2 * i + 1);
-                assertThat(smoothed.get(i).covariance().subtract(expected).getNorm1())
+                assertThat(square(smoothed.get(i).covariance())
+                                .subtract(expected)
+                                .getNorm1())
                         .isLessThan(1e-9);
             }
             double density = -0.5
@@ -191,30 +197,30 @@ class LinearFilterTest {
         double q = 0.04;
         double r = 0.25;
         LinearFilter filter = new LinearFilter(Belief.independent(new double[] {0}, new double[] {3}));
-        Passage day = new Passage(
-                MatrixUtils.createRealIdentityMatrix(1), vector(0), MatrixUtils.createRealDiagonalMatrix(new double[] {q
-                }));
+        Passage day = new Passage(new double[][] {{1}}, new double[] {0}, new double[][] {{q}});
         for (int i = 0; i < 200; i++) {
             filter.pass(day);
-            filter.learn(new Measurement(Math.sin(i), vector(1), r));
+            filter.learn(new Measurement(Math.sin(i), new double[] {1}, r));
         }
         double predicted = (q + Math.sqrt(q * q + 4 * q * r)) / 2;
         double rest = predicted * r / (predicted + r);
-        assertThat(filter.belief().covariance().getEntry(0, 0)).isCloseTo(rest, within(1e-12));
+        assertThat(filter.belief().covariance()[0][0]).isCloseTo(rest, within(1e-12));
     }
 
     private static Passage levelAndUse(double days, double dosed, double ofLevel, double ofUse) {
-        RealMatrix matrix = MatrixUtils.createRealMatrix(new double[][] {{1, -days}, {0, 1}});
         double cubed = days * days * days;
-        RealMatrix noise = MatrixUtils.createRealMatrix(new double[][] {
+        return new Passage(new double[][] {{1, -days}, {0, 1}}, new double[] {dosed * days, 0}, new double[][] {
             {ofLevel * days + ofUse * cubed / 3, -ofUse * days * days / 2},
             {-ofUse * days * days / 2, ofUse * days}
         });
-        return new Passage(matrix, vector(dosed * days, 0), noise);
     }
 
     private static RealVector vector(double... values) {
         return MatrixUtils.createRealVector(values);
+    }
+
+    private static RealMatrix square(double[][] values) {
+        return MatrixUtils.createRealMatrix(values);
     }
 
     private static RealMatrix matrix(Draw draw, int size) {

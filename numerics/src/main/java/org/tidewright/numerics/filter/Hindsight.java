@@ -1,0 +1,135 @@
+package org.tidewright.numerics.filter;
+
+/**
+ * What the measurements after a moment tell of the state then: the slope r of their log likelihood along the state's mean,
+ * and its expected curvature N. Both are 0 after the last measurement; going back over a filter's moments and lessons one by
+ * one gathers them, with no inverse and whatever states cannot move.
+ *
+ * <pre>
+ * over a measurement:  r ← r + h (v/S - k·r)     N ← (I - k hᵀ)ᵀ N (I - k hᵀ) + h hᵀ/S
+ * over a passage:      r ← Fᵀ r                  N ← Fᵀ N F
+ * </pre>
+ *
+ * <p>De Jong 1989, J. Amer. Statist. Assoc. 84, 1085-1088; Durbin and Koopman 2012, Time Series Analysis by State Space
+ * Methods, sections 4.4 and 7.5.
+ */
+public final class Hindsight {
+    private double[] slope;
+    private double[][] curvature;
+    private double[] spareRow;
+    private double[][] spare;
+    private final double[][] scratch;
+
+    /** Of a moment after which nothing was measured. */
+    public Hindsight(int states) {
+        slope = new double[states];
+        curvature = new double[states][states];
+        spareRow = new double[states];
+        spare = new double[states][states];
+        scratch = new double[states][states];
+    }
+
+    /** Goes back over a measurement. */
+    public void goBack(Lesson lesson) {
+        double[] row = lesson.measurement().row();
+        double[] gain = lesson.gain();
+        double variance = lesson.innovation().variance();
+        double pull = lesson.innovation().value() / variance - Rows.dot(gain, slope);
+        Rows.multiply(gain, curvature, spareRow);
+        double half = 0.5 * (1 / variance + Rows.dot(gain, spareRow));
+        for (int i = 0; i < row.length; i++) {
+            spareRow[i] = half * row[i] - spareRow[i];
+        }
+        for (int i = 0; i < row.length; i++) {
+            if (row[i] != 0) {
+                slope[i] += row[i] * pull;
+                Rows.add(row[i], spareRow, curvature[i]);
+                for (int j = 0; j < row.length; j++) {
+                    curvature[j][i] += spareRow[j] * row[i];
+                }
+            }
+        }
+    }
+
+    /** Goes back over a passage. */
+    public void goBack(Passage passage) {
+        double[][] matrix = passage.matrix();
+        int size = slope.length;
+        double[][] turned = new double[size][size];
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                turned[j][i] = matrix[i][j];
+            }
+        }
+        for (int i = 0; i < size; i++) {
+            spareRow[i] = Rows.dot(turned[i], slope);
+        }
+        Rows.sandwich(turned, curvature, spare, scratch);
+        double[] row = slope;
+        slope = spareRow;
+        spareRow = row;
+        double[][] matrices = curvature;
+        curvature = spare;
+        spare = matrices;
+    }
+
+    /** What was believed, in the light of what came after. */
+    public Belief sharpen(Belief believed) {
+        int size = slope.length;
+        double[] mean = believed.mean().clone();
+        double[][] covariance = new double[size][size];
+        Rows.sandwich(believed.covariance(), curvature, covariance, scratch);
+        for (int i = 0; i < size; i++) {
+            mean[i] += Rows.dot(believed.covariance()[i], slope);
+            for (int j = 0; j < size; j++) {
+                covariance[i][j] = believed.covariance()[i][j] - covariance[i][j];
+            }
+        }
+        return new Belief(mean, covariance);
+    }
+
+    /**
+     * How far a measurement stands from what all others, earlier and later, let expect of it; to be asked before going back
+     * over it.
+     */
+    public Innovation againstAllOthers(Lesson lesson) {
+        double[] gain = lesson.gain();
+        double variance = lesson.innovation().variance();
+        double pull = lesson.innovation().value() / variance - Rows.dot(gain, slope);
+        double weight = 1 / variance + Rows.quadratic(gain, curvature);
+        return new Innovation(pull / weight, 1 / weight);
+    }
+
+    /**
+     * The jump of the state along a direction, here and at once, that would suit all measurements best, with its variance;
+     * infinite where none of them could tell. De Jong and Penzer 1998, J. Amer. Statist. Assoc. 93, 796-806.
+     */
+    public Innovation jump(double[] direction) {
+        double told = Rows.quadratic(direction, curvature);
+        return new Innovation(told > 0 ? Rows.dot(direction, slope) / told : 0, 1 / told);
+    }
+
+    /**
+     * Twice the slope of the log likelihood along the size of a noise that enters here with covariance a bᵀ + b aᵀ over 2:
+     * (a·r)(b·r) - a·N b. Koopman and Shephard 1992, Biometrika 79, 823-826.
+     */
+    public double leverage(double[] a, double[] b) {
+        double sum = Rows.dot(a, slope) * Rows.dot(b, slope);
+        for (int i = 0; i < a.length; i++) {
+            if (a[i] != 0) {
+                sum -= a[i] * Rows.dot(curvature[i], b);
+            }
+        }
+        return sum;
+    }
+
+    /** A copy that stays as it is now. */
+    public Hindsight copy() {
+        Hindsight copy = new Hindsight(slope.length);
+        copy.slope = slope.clone();
+        for (int i = 0; i < slope.length; i++) {
+            copy.curvature[i] = curvature[i].clone();
+        }
+        return copy;
+    }
+}
