@@ -76,16 +76,23 @@ public final class Hindsight {
     /** What was believed, in the light of what came after. */
     public Belief sharpen(Belief believed) {
         int size = slope.length;
-        double[] mean = believed.mean().clone();
         double[][] covariance = new double[size][size];
         Rows.sandwich(believed.covariance(), curvature, covariance, scratch);
         for (int i = 0; i < size; i++) {
-            mean[i] += Rows.dot(believed.covariance()[i], slope);
             for (int j = 0; j < size; j++) {
                 covariance[i][j] = believed.covariance()[i][j] - covariance[i][j];
             }
         }
-        return new Belief(mean, covariance);
+        return new Belief(sharpenMean(believed), covariance);
+    }
+
+    /** The mean of that alone, which is quicker. */
+    public double[] sharpenMean(Belief believed) {
+        double[] mean = believed.mean().clone();
+        for (int i = 0; i < mean.length; i++) {
+            mean[i] += Rows.dot(believed.covariance()[i], slope);
+        }
+        return mean;
     }
 
     /**

@@ -1,0 +1,217 @@
+package org.tidewright.husbandry.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.tidewright.husbandry.estimate.Inputs.Reading;
+import org.tidewright.numerics.filter.Belief;
+import org.tidewright.numerics.filter.Innovation;
+import org.tidewright.numerics.filter.Measurement;
+import org.tidewright.plan.method.TestMethod;
+import org.tidewright.plan.method.WaterQuantity;
+import org.tidewright.seawater.unit.Unit;
+
+/** What is known of one quantity: its level and its use a day at any time, and how each reading stands to that. */
+public final class Estimate {
+    private final WaterQuantity quantity;
+    private final Fitted fitted;
+    private final List<Judged> readings;
+
+    /**
+     * Level and use at one time.
+     *
+     * @param level at that time of day
+     * @param use a day, of the day around that time
+     */
+    public record Point(@Unit("d") double time, Known level, Known use) {}
+
+    /** What became of a reading. */
+    public enum Standing {
+        /** It was learnt from. */
+        TAKEN,
+        /** It was learnt from, and so was that the level had jumped before it. */
+        TAKEN_AFTER_JUMP,
+        /** It stands too far off all others: test again before you act. */
+        SET_ASIDE
+    }
+
+    /**
+     * A reading and how it stands.
+     *
+     * @param expected of it when it came, the error of its method included
+     * @param surprise how far it stood from that, in standard errors
+     * @param off how far it stands from what all others let expect, in standard errors
+     */
+    public record Judged(
+            Reading reading,
+            Known expected,
+            @Unit("1") double surprise,
+            @Unit("1") double off,
+            Standing standing) {}
+
+    /** By how much all readings of a method are off at today's level, as far as is known. */
+    public record MethodBias(TestMethod method, Known bias) {}
+
+    /**
+     * How much a part of the quantity wanders.
+     *
+     * @param part which
+     * @param usual size in half of all systems; a √day for walks
+     * @param size that was learnt
+     * @param taught share of the doubt of its logarithm that the journal took away
+     */
+    public record Wandering(
+            String part,
+            @Unit("*") double usual,
+            @Unit("*") double size,
+            @Unit("1") double taught) {}
+
+    /**
+     * Whether the surprises are as large as they should be.
+     *
+     * @param count of the readings, the first and those set aside left out
+     * @param meanSquare of their surprises; 1 is right
+     * @param within90 share of them that lay within their 90 % interval
+     */
+    public record Calibration(
+            int count,
+            @Unit("1") double meanSquare,
+            @Unit("1") double within90) {}
+
+    Estimate(WaterQuantity quantity, Fitted fitted) {
+        this.quantity = quantity;
+        this.fitted = fitted;
+        this.readings = judged();
+    }
+
+    public WaterQuantity quantity() {
+        return quantity;
+    }
+
+    /** What is known of a time, in the light of all readings; after the last line, what is to be expected. */
+    public Point at(@Unit("d") double time) {
+        return point(time, fitted.model(), fitted.at(time));
+    }
+
+    /**
+     * What is to be expected after the last line if other doses are given than the inputs say.
+     *
+     * @param future {@link Inputs#dosed} of the inputs of this estimate
+     */
+    public Point ahead(@Unit("d") double time, Inputs future) {
+        WaterModel model = new WaterModel(future, fitted.model().quantities(), List.of(), null);
+        return point(time, model, fitted.ahead(time, model));
+    }
+
+    private Point point(double time, WaterModel model, Belief belief) {
+        return new Point(time, known(belief, model.levelRow(quantity, time)), known(belief, model.useRow(quantity)));
+    }
+
+    private static Known known(Belief belief, double[] row) {
+        return new Known(belief.mean(row), belief.standardError(row));
+    }
+
+    /** All readings of the quantity, in order of time. */
+    public List<Judged> readings() {
+        return readings;
+    }
+
+    /** Biases of the methods it was read by. */
+    public List<MethodBias> biases() {
+        Belief now = fitted.reckoning().last();
+        double time = fitted.model().inputs().until();
+        double level = Math.max(0, now.mean(fitted.model().levelRow(quantity, time)));
+        return readings.stream()
+                .map(judged -> judged.reading().method())
+                .distinct()
+                .map(method -> new MethodBias(method, known(now, fitted.model().biasRow(method, level))))
+                .toList();
+    }
+
+    /** How much it wanders, and what the journal taught of that. */
+    public List<Wandering> wanderings() {
+        List<Wandering> wanderings = new ArrayList<>();
+        List<WaterModel.Noise> noises = fitted.model().noises();
+        for (int i = 0; i < noises.size(); i++) {
+            WaterModel.Noise noise = noises.get(i);
+            if (noise.quantity() == quantity) {
+                double left = fitted.noise().errors()[i] / noise.prior().spread();
+                wanderings.add(new Wandering(
+                        noise.part().words(),
+                        noise.prior().usual(),
+                        fitted.noise().sizes()[i],
+                        1 - left * left));
+            }
+        }
+        return wanderings;
+    }
+
+    /** Of the surprises of the readings. */
+    public Calibration calibration() {
+        int count = 0;
+        int within = 0;
+        double squares = 0;
+        for (Judged judged : readings.subList(Math.min(1, readings.size()), readings.size())) {
+            if (judged.standing() != Standing.SET_ASIDE) {
+                count++;
+                squares += judged.surprise() * judged.surprise();
+                within += judged.expected().holds(judged.reading().value(), 0.9) ? 1 : 0;
+            }
+        }
+        return new Calibration(count, count == 0 ? 1 : squares / count, count == 0 ? 1 : (double) within / count);
+    }
+
+    private List<Judged> judged() {
+        List<Judged> judged = new ArrayList<>();
+        List<Reading> all = fitted.timeline().readings();
+        Innovation[] off = new Innovation[all.size()];
+        fitted.reckoning().goBack(new Reckoning.WayBack() {
+            @Override
+            public void reading(int place, Innovation againstAllOthers) {
+                off[place] = againstAllOthers;
+            }
+        });
+        for (int stop = 0; stop < fitted.timeline().stops().size(); stop++) {
+            for (int place : fitted.timeline().stops().get(stop).readings()) {
+                if (all.get(place).quantity() == quantity) {
+                    judged.add(judged(place, stop, off[place]));
+                }
+            }
+        }
+        return List.copyOf(judged);
+    }
+
+    private Judged judged(int place, int stop, Innovation off) {
+        Reading reading = fitted.timeline().readings().get(place);
+        Evidence evidence = fitted.reckoning().evidence();
+        Innovation surprise = fitted.reckoning().surprises()[place];
+        Known expected = new Known(reading.value() - surprise.value(), Math.sqrt(surprise.variance()));
+        Standing standing = !evidence.counts(place)
+                ? Standing.SET_ASIDE
+                : evidence.jumps().getOrDefault(stop, java.util.Set.of()).contains(quantity)
+                        ? Standing.TAKEN_AFTER_JUMP
+                        : Standing.TAKEN;
+        double score = standing == Standing.SET_ASIDE ? offOthers(place) : off.score();
+        return new Judged(reading, expected, surprise.score(), score, standing);
+    }
+
+    /** Of a reading that was not learnt from: against what the others say of that time. */
+    private double offOthers(int place) {
+        Reading reading = fitted.timeline().readings().get(place);
+        Belief others = fitted.at(reading.time());
+        Measurement measurement = fitted.reckoning().evidence().measurements().get(place);
+        double spread = Math.hypot(others.standardError(measurement.row()), Math.sqrt(measurement.variance()));
+        return (reading.value() - others.mean(measurement.row())) / spread;
+    }
+
+    /** The reading of a line, if it is one of these. */
+    public java.util.Optional<Judged> reading(UUID line) {
+        return readings.stream()
+                .filter(judged -> judged.reading().line().equals(line))
+                .findFirst();
+    }
+
+    Fitted fitted() {
+        return fitted;
+    }
+}

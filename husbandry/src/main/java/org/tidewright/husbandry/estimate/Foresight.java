@@ -1,0 +1,106 @@
+package org.tidewright.husbandry.estimate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.tidewright.numerics.filter.Belief;
+import org.tidewright.numerics.filter.LinearFilter;
+import org.tidewright.numerics.filter.Passage;
+import org.tidewright.plan.method.TestMethod;
+import org.tidewright.plan.method.WaterQuantity;
+import org.tidewright.seawater.unit.Unit;
+
+/**
+ * How much will be known of a quantity after tests that were not made yet. What a filter's errors will be depends on when it
+ * is told something and how surely, and not on what; so the covariance is run ahead without readings.
+ */
+public final class Foresight {
+    /**
+     * Standard errors that a change must be apart from none to be seen: 1.96 + 0.84, a test with a significance of 5 % and a
+     * power of 80 %.
+     */
+    @Unit("1")
+    public static final double SEEN = 2.80;
+
+    private Foresight() {}
+
+    /** A test to be made. */
+    public record Test(@Unit("d") double time, TestMethod method) {}
+
+    /**
+     * What will be known after a test.
+     *
+     * @param level standard error of the level
+     * @param use standard error of the use a day
+     * @param change standard error with which a change of the use, or of what a moved dose does, is told from all else that
+     *     happens; nothing is taken to be known of it beforehand
+     */
+    public record Foreseen(
+            @Unit("d") double time,
+            @Unit("*") double level,
+            @Unit("*") double use,
+            @Unit("*") double change) {
+        /** Whether a change of a size will be seen by then, if it lasts. */
+        public boolean shows(@Unit("*") double size) {
+            return Math.abs(size) >= SEEN * change;
+        }
+    }
+
+    /**
+     * What will be known of an estimate's quantity after each test.
+     *
+     * @param changing when something is changed, not before the last line
+     * @param tests of that quantity from then on, in order of time
+     */
+    public static List<Foreseen> of(Estimate estimate, @Unit("d") double changing, List<Test> tests) {
+        Fitted fitted = estimate.fitted();
+        WaterModel known = fitted.model();
+        if (changing < known.inputs().until()) {
+            throw new IllegalArgumentException(
+                    "a change cannot be foreseen at day " + changing + ", before the last line of the journal at day "
+                            + known.inputs().until());
+        }
+        Set<TestMethod> methods = new LinkedHashSet<>();
+        fitted.timeline().readings().forEach(reading -> methods.add(reading.method()));
+        tests.forEach(test -> methods.add(test.method()));
+        WaterModel probed = new WaterModel(known.inputs(), known.quantities(), methods, estimate.quantity());
+        Belief then = probed.taken(known, fitted.ahead(changing, known));
+        return run(probed, then, fitted.noise().sizes(), estimate.quantity(), changing, tests);
+    }
+
+    /** From what a model that probes the quantity believes when the change is made. */
+    static List<Foreseen> run(
+            WaterModel model, Belief then, double[] sizes, WaterQuantity quantity, double changing, List<Test> tests) {
+        LinearFilter filter = new LinearFilter(then);
+        double[] use = model.useRow(quantity);
+        double[] change = model.probeRow();
+        double now = changing;
+        List<Foreseen> foreseen = new ArrayList<>();
+        for (Test test : tests) {
+            for (Renewal renewal : model.inputs().renewals()) {
+                if (renewal.time() > now && renewal.time() <= test.time()) {
+                    pass(filter, model, sizes, now, renewal.time());
+                    filter.pass(model.renewal(renewal));
+                    now = renewal.time();
+                }
+            }
+            pass(filter, model, sizes, now, test.time());
+            now = test.time();
+            Belief before = filter.belief();
+            double[] row = model.levelRow(quantity, now);
+            double level = Math.max(0, before.mean(row));
+            filter.learn(model.measure(test.method(), now, level, level));
+            Belief after = filter.belief();
+            foreseen.add(
+                    new Foreseen(now, after.standardError(row), after.standardError(use), after.standardError(change)));
+        }
+        return foreseen;
+    }
+
+    private static void pass(LinearFilter filter, WaterModel model, double[] sizes, double from, double to) {
+        Passage passage = model.passage(from, to);
+        model.structure().shake(passage, to - from, sizes);
+        filter.pass(passage);
+    }
+}

@@ -1,0 +1,117 @@
+package org.tidewright.husbandry.estimate;
+
+import java.util.List;
+import org.tidewright.numerics.filter.Belief;
+import org.tidewright.numerics.filter.Hindsight;
+import org.tidewright.numerics.filter.Innovation;
+import org.tidewright.numerics.filter.Lesson;
+import org.tidewright.numerics.filter.LinearFilter;
+import org.tidewright.numerics.filter.Moment;
+import org.tidewright.numerics.filter.Passage;
+import org.tidewright.plan.method.WaterQuantity;
+
+/**
+ * One filter run over a timeline with some evidence.
+ *
+ * @param moments of the filter: first the start, then for each stop its arrival and one for each event
+ * @param arrivals place of each stop's arrival among the moments
+ * @param surprises of each reading, learnt from or not, as it came
+ */
+record Reckoning(
+        Timeline timeline,
+        Evidence evidence,
+        List<Moment> moments,
+        int[] arrivals,
+        Innovation[] surprises,
+        double logLikelihood) {
+
+    /** A jump that is granted may be as large as what the level is expected to differ by without any reading. */
+    private static final double OF_ANY_SIZE = 1;
+
+    /** With the noise that was filled into the timeline. */
+    static Reckoning of(Timeline timeline, Evidence evidence) {
+        WaterModel model = timeline.model();
+        LinearFilter filter = new LinearFilter(model.start());
+        model.inputs().checks().stream()
+                .filter(check -> model.reads(check.method()))
+                .forEach(check -> filter.learn(model.measure(check)));
+        int[] arrivals = new int[timeline.stops().size()];
+        Innovation[] surprises = new Innovation[timeline.readings().size()];
+        int moments = 1;
+        for (int i = 0; i < arrivals.length; i++) {
+            Timeline.Stop stop = timeline.stops().get(i);
+            if (evidence.jumps().containsKey(i)) {
+                filter.pass(loosened(model, stop.passage(), evidence, i));
+            } else {
+                filter.pass(stop.passage());
+            }
+            arrivals[i] = moments++;
+            for (int reading : stop.readings()) {
+                surprises[reading] = evidence.counts(reading)
+                        ? filter.learn(evidence.measurements().get(reading))
+                        : filter.expect(evidence.measurements().get(reading));
+            }
+            for (Passage event : stop.events()) {
+                filter.pass(event);
+                moments++;
+            }
+        }
+        return new Reckoning(timeline, evidence, filter.moments(), arrivals, surprises, filter.logLikelihood());
+    }
+
+    private static Passage loosened(WaterModel model, Passage passage, Evidence evidence, int stop) {
+        double[][] noise = passage.noise().clone();
+        for (WaterQuantity quantity : evidence.jumps().getOrDefault(stop, java.util.Set.of())) {
+            double[] along = model.trendRow(quantity);
+            double size = OF_ANY_SIZE * Priors.of(quantity).levelError();
+            for (int i = 0; i < along.length; i++) {
+                if (along[i] != 0) {
+                    noise[i] = noise[i].clone();
+                    noise[i][i] += size * size;
+                }
+            }
+        }
+        return new Passage(passage.matrix(), passage.input(), noise);
+    }
+
+    /** Watches a way back over all stops, the last one first. */
+    interface WayBack {
+        /** The state after all that was read at a stop, before its events: what was believed, and all that came later. */
+        default void leaving(int stop, Belief believed, Hindsight later) {}
+
+        /** A reading that was learnt from: how far it stands from what all others let expect. */
+        default void reading(int place, Innovation againstAllOthers) {}
+
+        /** The state as it arrives at a stop, before anything was read there. */
+        default void arriving(int stop, Hindsight later) {}
+    }
+
+    /** Goes back once. */
+    void goBack(WayBack way) {
+        Hindsight later = new Hindsight(timeline.model().structure().size());
+        for (int i = arrivals.length - 1; i >= 0; i--) {
+            Timeline.Stop stop = timeline.stops().get(i);
+            for (int j = stop.events().size(); j > 0; j--) {
+                later.goBack(moments.get(arrivals[i] + j).passage());
+            }
+            Moment arrival = moments.get(arrivals[i]);
+            way.leaving(i, arrival.filtered(), later);
+            int learnt = arrival.lessons().size() - 1;
+            for (int j = stop.readings().size() - 1; j >= 0; j--) {
+                int place = stop.readings().get(j);
+                if (evidence.counts(place)) {
+                    Lesson lesson = arrival.lessons().get(learnt--);
+                    way.reading(place, later.againstAllOthers(lesson));
+                    later.goBack(lesson);
+                }
+            }
+            way.arriving(i, later);
+            later.goBack(arrival.passage());
+        }
+    }
+
+    /** What is believed at the end. */
+    Belief last() {
+        return moments.get(moments.size() - 1).filtered();
+    }
+}
