@@ -99,7 +99,8 @@ public final class Estimate {
      * @param future {@link Inputs#dosed} of the inputs of this estimate
      */
     public Point ahead(@Unit("d") double time, Inputs future) {
-        WaterModel model = new WaterModel(future, fitted.model().quantities(), List.of(), null);
+        WaterModel model = new WaterModel(
+                future, fitted.model().quantities(), List.of(), fitted.model().reaction(), null);
         return point(time, model, fitted.ahead(time, model));
     }
 

@@ -1,6 +1,7 @@
 package org.tidewright.husbandry.estimate;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -18,9 +19,13 @@ import org.tidewright.plan.method.WaterQuantity;
  */
 record Evidence(List<Measurement> measurements, Set<Integer> setAside, Map<Integer, Set<WaterQuantity>> jumps) {
 
-    /** All readings, each with the error its method has at a level. */
-    static Evidence of(Timeline timeline, double[] levels) {
+    /** Readings around one, itself included, among which the middle one is sought. */
+    private static final int AROUND = 7;
+
+    /** All readings, each with the error its method has. */
+    static Evidence of(Timeline timeline) {
         List<Measurement> measurements = new ArrayList<>();
+        double[] levels = middles(timeline.readings());
         for (int i = 0; i < levels.length; i++) {
             Inputs.Reading reading = timeline.readings().get(i);
             measurements.add(timeline.model().measure(reading.method(), reading.time(), reading.value(), levels[i]));
@@ -28,20 +33,29 @@ record Evidence(List<Measurement> measurements, Set<Integer> setAside, Map<Integ
         return new Evidence(measurements, Set.of(), Map.of());
     }
 
-    /** For a start: each reading's level is the middle one of its quantity. */
-    static double[] middles(Timeline timeline) {
-        Map<WaterQuantity, Double> middle = new HashMap<>();
-        for (WaterQuantity quantity : timeline.model().quantities()) {
-            double[] values = timeline.readings().stream()
-                    .filter(reading -> reading.quantity() == quantity)
-                    .mapToDouble(Inputs.Reading::value)
-                    .sorted()
-                    .toArray();
-            middle.put(quantity, values.length == 0 ? 0 : values[values.length / 2]);
+    /**
+     * The level at which each reading's method errs: the middle one of the readings around it. Neither its own, which is
+     * as wrong as the reading, nor the estimated one, by which a level that is taken too low would be believed the more.
+     */
+    private static double[] middles(List<Inputs.Reading> readings) {
+        Map<WaterQuantity, List<Integer>> places = new EnumMap<>(WaterQuantity.class);
+        for (int i = 0; i < readings.size(); i++) {
+            places.computeIfAbsent(readings.get(i).quantity(), quantity -> new ArrayList<>())
+                    .add(i);
         }
-        return timeline.readings().stream()
-                .mapToDouble(reading -> middle.getOrDefault(reading.quantity(), 0.0))
-                .toArray();
+        double[] middles = new double[readings.size()];
+        for (List<Integer> of : places.values()) {
+            int count = Math.min(AROUND, of.size());
+            for (int i = 0; i < of.size(); i++) {
+                int first = Math.max(0, Math.min(i - count / 2, of.size() - count));
+                double[] around = of.subList(first, first + count).stream()
+                        .mapToDouble(place -> readings.get(place).value())
+                        .sorted()
+                        .toArray();
+                middles[of.get(i)] = (around[(count - 1) / 2] + around[count / 2]) / 2;
+            }
+        }
+        return middles;
     }
 
     boolean counts(int reading) {

@@ -1,9 +1,11 @@
 package org.tidewright.husbandry.estimate;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.NewWater;
@@ -18,47 +20,79 @@ final class Expectations {
     /** A use the keeper states may be old: known to a quarter at best; a guess. */
     private static final double STATED_USE = 0.25;
 
-    /** Doses are set to what is used, to within about a third; common practice. */
-    private static final double DOSED_USE = 0.3;
+    /** What comes is set to what is used, to within about a third; common practice. */
+    private static final double BALANCED_USE = 0.3;
 
-    /** New water is what the plan says to a share of what its own level may differ; a guess. */
-    private static final double NEW_WATER = 0.3;
+    /** Quantities with a use of their own; calcium and magnesium follow alkalinity, the others a room and its devices. */
+    private static final Set<WaterQuantity> BALANCED =
+            EnumSet.of(WaterQuantity.ALKALINITY, WaterQuantity.NITRATE, WaterQuantity.PHOSPHATE);
+
+    /** New water is what the plan says, to a share of what kept systems differ by; a guess. */
+    static final double NEW_WATER = 0.2;
+
+    /** The same of nutrients, of which there should be none in it; a guess. */
+    static final double NUTRIENTS_OF_NEW_WATER = 0.02;
 
     private Expectations() {}
 
-    static Map<WaterQuantity, Inputs.Expected> of(Plan plan, List<Solution> planned) {
-        Map<WaterQuantity, Inputs.Expected> expected = new EnumMap<>(WaterQuantity.class);
+    /**
+     * Of levels and uses. A kept system is about in balance: what it uses is what comes, by doses and by new water.
+     *
+     * @param solutions as they are dosed
+     * @param renewals as they are made
+     * @param days over which both are seen
+     */
+    static Map<WaterQuantity, Inputs.Expected> of(
+            Plan plan, List<Solution> solutions, List<Renewal> renewals, double days) {
         Map<WaterQuantity, Double> kept = kept(plan.water());
+        Map<WaterQuantity, Inputs.Expected> expected = new EnumMap<>(WaterQuantity.class);
         for (WaterQuantity quantity : WaterQuantity.values()) {
             Priors priors = Priors.of(quantity);
             Double level = kept.get(quantity);
-            Known known = level == null
-                    ? new Known(priors.usualLevel(), 2 * priors.levelError())
-                    : new Known(level, priors.levelError());
-            expected.put(quantity, new Inputs.Expected(known, new Known(0, priors.useError())));
-        }
-        Inputs.Expected alkalinity = expected.get(WaterQuantity.ALKALINITY);
-        if (alkalinity != null) {
+            Known stated = level == null ? null : new Known(level, priors.statedError());
+            double comes = BALANCED.contains(quantity)
+                    ? coming(quantity, solutions, days)
+                            + renewed(
+                                    quantity,
+                                    level == null ? priors.usualLevel().value() : level,
+                                    renewals,
+                                    days)
+                    : 0;
+            Known use = new Known(comes, Math.hypot(priors.useError(), BALANCED_USE * comes));
             expected.put(
-                    WaterQuantity.ALKALINITY, new Inputs.Expected(alkalinity.level(), use(plan, planned, alkalinity)));
+                    quantity,
+                    new Inputs.Expected(stated, quantity == WaterQuantity.ALKALINITY ? statedUse(plan, use) : use));
         }
         return expected;
     }
 
-    /** Of alkalinity: as stated, else what the plan's doses make up for. */
-    private static Known use(Plan plan, List<Solution> planned, Inputs.Expected alkalinity) {
-        double anyUse = alkalinity.use().standardError();
-        if (plan.inhabitants() != null && plan.inhabitants().alkalinityUse() != null) {
-            Amount stated = plan.inhabitants().alkalinityUse();
-            double use = stated.in("mol/(m^3*s)") * DAY;
-            double doubt = Math.max(stated.doubtIn("mol/(m^3*s)") * DAY, STATED_USE * use);
-            return new Known(use, doubt);
+    private static double coming(WaterQuantity quantity, List<Solution> solutions, double days) {
+        return solutions.stream()
+                        .mapToDouble(solution -> solution.amount(0, days) * solution.effectOn(quantity))
+                        .sum()
+                / days;
+    }
+
+    private static double renewed(WaterQuantity quantity, double level, List<Renewal> renewals, double days) {
+        double sum = 0;
+        for (Renewal renewal : renewals) {
+            Known water = renewal.newWater().get(quantity);
+            if (water != null && renewal.time() >= 0 && renewal.time() < days) {
+                sum += renewal.share() * (water.value() - level);
+            }
         }
-        double dosed = planned.stream()
-                .mapToDouble(
-                        solution -> solution.amount(0, 1) * Math.max(0, solution.effectOn(WaterQuantity.ALKALINITY)))
-                .sum();
-        return new Known(dosed, Math.hypot(anyUse, DOSED_USE * dosed));
+        return sum / days;
+    }
+
+    /** Of alkalinity as the plan states it, if it does. */
+    private static Known statedUse(Plan plan, Known otherwise) {
+        if (plan.inhabitants() == null || plan.inhabitants().alkalinityUse() == null) {
+            return otherwise;
+        }
+        Amount stated = plan.inhabitants().alkalinityUse();
+        double use = stated.in("mol/(m^3*s)") * DAY;
+        double doubt = Math.max(stated.doubtIn("mol/(m^3*s)") * DAY, STATED_USE * use);
+        return new Known(use, doubt);
     }
 
     /** Of the plan's new water; of what it does not state, what is usual. */
@@ -72,13 +106,18 @@ final class Expectations {
             water.put(
                     quantity,
                     level == null
-                            ? new Known(priors.usualLevel(), priors.levelError())
-                            : new Known(level, NEW_WATER * priors.levelError()));
+                            ? priors.usualLevel()
+                            : new Known(level, NEW_WATER * priors.usualLevel().standardError()));
         }
         for (WaterQuantity quantity :
                 List.of(WaterQuantity.NITRATE, WaterQuantity.NITRITE, WaterQuantity.AMMONIA, WaterQuantity.PHOSPHATE)) {
             double level = stated.getOrDefault(quantity, 0.0);
-            water.put(quantity, new Known(level, 0.1 * Priors.of(quantity).levelError()));
+            water.put(
+                    quantity,
+                    new Known(
+                            level,
+                            NUTRIENTS_OF_NEW_WATER
+                                    * Priors.of(quantity).usualLevel().standardError()));
         }
         return water;
     }
@@ -91,8 +130,8 @@ final class Expectations {
         Map<WaterQuantity, Known> water = new EnumMap<>(planned);
         measured.forEach((quantity, level) -> water.computeIfPresent(
                 quantity,
-                (key, before) ->
-                        new Known(level, NEW_WATER * Priors.of(quantity).levelError())));
+                (key, before) -> new Known(
+                        level, NEW_WATER * Priors.of(quantity).usualLevel().standardError())));
         return water;
     }
 

@@ -1,20 +1,20 @@
 package org.tidewright.husbandry.estimate;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.tidewright.numerics.filter.Belief;
 import org.tidewright.numerics.filter.Hindsight;
 import org.tidewright.numerics.filter.LinearFilter;
 import org.tidewright.numerics.filter.Passage;
+import org.tidewright.numerics.filter.Stretch;
 import org.tidewright.plan.method.TestMethod;
 import org.tidewright.plan.method.WaterQuantity;
 
 /** A model of some quantities with its noise learnt and its readings screened: what is believed at any time. */
 final class Fitted {
     /** The first screening is lenient, or what wanders more than usual would be taken for errors. */
-    private static final double LENIENT = 1.5;
+    private static final double LENIENT = 1;
 
     private final WaterModel model;
     private final Timeline timeline;
@@ -44,20 +44,37 @@ final class Fitted {
                 .filter(method -> quantities.contains(method.quantity()))
                 .distinct()
                 .toList();
-        WaterModel model = new WaterModel(inputs, EnumSet.copyOf(quantities), methods, null);
-        Timeline timeline = Timeline.of(model);
+        double expected = reaction(
+                inputs,
+                WaterModel.level(inputs, WaterQuantity.ALKALINITY),
+                WaterModel.expected(inputs, WaterQuantity.ALKALINITY).use().value());
+        WaterModel first = new WaterModel(inputs, quantities, methods, expected, null);
+        Timeline draft = Timeline.of(first);
+        draft.shake(NoiseFit.usual(first, LENIENT));
+        Reckoning lenient = Screening.screen(draft, Evidence.of(draft));
 
-        double[] sizes = NoiseFit.usual(model, LENIENT);
-        timeline.shake(sizes);
-        Reckoning lenient = Screening.screen(timeline, Evidence.of(timeline, Evidence.middles(timeline)));
-        double[] levels = Screening.levels(lenient);
-        sizes = NoiseFit.sizes(
-                timeline, Evidence.of(timeline, levels).finding(lenient.evidence()), NoiseFit.usual(model, 0));
-        Reckoning strict = Screening.screen(timeline, Evidence.of(timeline, levels));
-        levels = Screening.levels(strict);
-        Evidence evidence = Evidence.of(timeline, levels).finding(strict.evidence());
-        NoiseFit.Found noise = NoiseFit.found(timeline, evidence, sizes);
-        return new Fitted(model, timeline, Screening.screen(timeline, Evidence.of(timeline, levels)), noise);
+        WaterModel model = new WaterModel(inputs, quantities, methods, reaction(inputs, first, lenient.last()), null);
+        Timeline timeline = Timeline.of(model);
+        Evidence all = Evidence.of(timeline);
+        double[] sizes = NoiseFit.sizes(timeline, all.finding(lenient.evidence()), NoiseFit.usual(model, 0));
+        Reckoning strict = Screening.screen(timeline, all);
+        NoiseFit.Found noise = NoiseFit.found(timeline, strict.evidence(), sizes);
+        return new Fitted(model, timeline, Screening.screen(timeline, all), noise);
+    }
+
+    /** How fast alkalinity falls back to where its use is what it was: that depends on the use itself. */
+    private static double reaction(Inputs inputs, WaterModel model, Belief found) {
+        if (!model.quantities().contains(WaterQuantity.ALKALINITY)) {
+            return 0;
+        }
+        return reaction(
+                inputs,
+                found.mean(model.trendRow(WaterQuantity.ALKALINITY)),
+                found.mean(model.useRow(WaterQuantity.ALKALINITY)));
+    }
+
+    private static double reaction(Inputs inputs, double level, double use) {
+        return level > 0 ? Math.max(0, inputs.response() * use / level) : 0;
     }
 
     WaterModel model() {
@@ -89,7 +106,9 @@ final class Fitted {
             return filter.belief();
         }
         Hindsight later = arriving.get(before + 1).copy();
-        later.goBack(model.passage(time, timeline.stops().get(before + 1).time()));
+        Stretch onward =
+                model.structure().stretch(timeline.stops().get(before + 1).time() - time);
+        later.goBack(model.passage(onward, time));
         return later.sharpen(filter.belief());
     }
 
@@ -114,8 +133,9 @@ final class Fitted {
     }
 
     private void pass(LinearFilter filter, WaterModel through, double from, double to) {
-        Passage passage = through.passage(from, to);
-        through.structure().shake(passage, to - from, noise.sizes());
+        Stretch stretch = through.structure().stretch(to - from);
+        Passage passage = through.passage(stretch, from);
+        stretch.shake(passage, noise.sizes());
         filter.pass(passage);
     }
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.tidewright.numerics.filter.Belief;
 import org.tidewright.numerics.filter.LinearFilter;
 import org.tidewright.numerics.filter.Passage;
+import org.tidewright.numerics.filter.Stretch;
 import org.tidewright.plan.method.TestMethod;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.unit.Unit;
@@ -64,7 +65,8 @@ public final class Foresight {
         Set<TestMethod> methods = new LinkedHashSet<>();
         fitted.timeline().readings().forEach(reading -> methods.add(reading.method()));
         tests.forEach(test -> methods.add(test.method()));
-        WaterModel probed = new WaterModel(known.inputs(), known.quantities(), methods, estimate.quantity());
+        WaterModel probed =
+                new WaterModel(known.inputs(), known.quantities(), methods, known.reaction(), estimate.quantity());
         Belief then = probed.taken(known, fitted.ahead(changing, known));
         return run(probed, then, fitted.noise().sizes(), estimate.quantity(), changing, tests);
     }
@@ -99,8 +101,9 @@ public final class Foresight {
     }
 
     private static void pass(LinearFilter filter, WaterModel model, double[] sizes, double from, double to) {
-        Passage passage = model.passage(from, to);
-        model.structure().shake(passage, to - from, sizes);
+        Stretch stretch = model.structure().stretch(to - from);
+        Passage passage = model.passage(stretch, from);
+        stretch.shake(passage, sizes);
         filter.pass(passage);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.plan.method.TestMethod;
@@ -25,6 +26,7 @@ import org.tidewright.seawater.unit.Unit;
  * @param upsets times at which something was moved that may have changed at once what the system uses
  * @param calcifying how the building of skeletons spreads over the day
  * @param expected levels and uses as far as they are known without any reading
+ * @param response share by which calcification rises for each share by which alkalinity does; 0 for none
  * @param magnesiumShare moles of magnesium in the skeletons for each of magnesium and calcium together
  * @param notes what could not be counted, in sentences for the keeper
  */
@@ -38,6 +40,7 @@ public record Inputs(
         List<Upset> upsets,
         DayShape calcifying,
         Map<WaterQuantity, Expected> expected,
+        @Unit("1") double response,
         @Unit("1") double magnesiumShare,
         List<String> notes) {
     /** How far ahead water changes are foreseen. */
@@ -68,10 +71,10 @@ public record Inputs(
     /**
      * Known without any reading.
      *
-     * @param level of the water
+     * @param stated level of the water, as the keeper's kit showed it some time; null where the plan is silent
      * @param use of it a day by the system
      */
-    public record Expected(Known level, Known use) {}
+    public record Expected(@Nullable Known stated, Known use) {}
 
     public Inputs {
         readings = readings.stream()
@@ -135,6 +138,7 @@ public record Inputs(
                 upsets,
                 calcifying,
                 expected,
+                response,
                 magnesiumShare,
                 notes);
     }

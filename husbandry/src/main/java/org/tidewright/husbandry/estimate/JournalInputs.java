@@ -33,6 +33,18 @@ final class JournalInputs {
     /** Share of coral in what is built where the plan names no coralline algae; example 2.10 of the handbook. */
     private static final double CORAL_SHARE = 0.9;
 
+    /**
+     * Saturation of aragonite, less one, rises by 2.1 to 2.9 % for each per cent of alkalinity between 7 and 9 dKH, at 420 to
+     * 1000 µatm of carbon dioxide (the handbook, table 4.2).
+     */
+    private static final double SATURATION_TO_ALKALINITY = 2.5;
+
+    /** Calcification follows that as it does in the twin, with an exponent between its two sources. */
+    private static final double RESPONSE = SATURATION_TO_ALKALINITY * Calcification.EXPONENT_USUAL;
+
+    /** Days in which there are some water changes, made or planned. */
+    private static final double SOME_CHANGES = 60;
+
     private JournalInputs() {}
 
     static Inputs of(Plan plan, List<Line> lines, Span span) {
@@ -52,17 +64,19 @@ final class JournalInputs {
         double volume = SystemWater.volume(plan);
 
         List<String> notes = new ArrayList<>();
-        KnownDoses doses = new KnownDoses(plan, volume, time, notes);
+        List<Solution> solutions = new KnownDoses(plan, volume, time, notes).of(standing);
+        List<Renewal> renewals = KnownRenewals.of(plan, volume, standing, time, until);
         return new Inputs(
                 origin,
                 until,
                 readings(within, time, notes),
                 checks(standing),
-                doses.of(standing),
-                KnownRenewals.of(plan, volume, standing, time, until),
+                solutions,
+                renewals,
                 upsets(within, time),
                 calcifying(plan),
-                Expectations.of(plan, doses.planned()),
+                Expectations.of(plan, solutions, renewals, Math.max(SOME_CHANGES, until)),
+                RESPONSE,
                 magnesiumShare(plan.inhabitants()),
                 notes);
     }
@@ -112,7 +126,7 @@ final class JournalInputs {
     }
 
     private static TestMethod coarsest(WaterQuantity quantity) {
-        double usual = Priors.of(quantity).usualLevel();
+        double usual = Priors.of(quantity).usualLevel().value();
         return TestMethods.of(quantity).stream()
                 .max(Comparator.comparingDouble(method -> method.standardError(usual)))
                 .orElseThrow();

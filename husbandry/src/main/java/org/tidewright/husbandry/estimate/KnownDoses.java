@@ -55,7 +55,7 @@ final class KnownDoses {
     }
 
     /** As the plan has them, nothing moved. */
-    List<Solution> planned() {
+    private List<Solution> planned() {
         List<Solution> solutions = new ArrayList<>();
         for (Dosing dosing : plan.dosing()) {
             solutions.add(new Solution(

@@ -98,10 +98,9 @@ final class NoiseFit {
         reckoning.goBack(new Reckoning.WayBack() {
             @Override
             public void arriving(int stop, Hindsight later) {
-                double gap = timeline.stops().get(stop).gap();
                 for (int i = 0; i < slopes.length; i++) {
                     slopes[i] -= noises.get(i).prior().spread()
-                            * timeline.model().structure().slope(i, sizes[i], gap, later);
+                            * timeline.stops().get(stop).stretch().slope(i, sizes[i], later);
                 }
             }
         });

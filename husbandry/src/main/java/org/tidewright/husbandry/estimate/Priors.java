@@ -15,23 +15,26 @@ import org.tidewright.plan.method.WaterQuantity;
  * the same kind: guesses at what keepers see, common practice at best. The journal replaces them: each walk is known here
  * only to a factor.
  *
- * @param usualLevel where nothing is stated
- * @param levelError of what the plan states of the level; twice that where it states nothing
+ * @param usualLevel of kept systems, and how far from it they are, one standard error
+ * @param statedError by how much a level may have changed since the plan stated it
  * @param useError of the use a day
  * @param levelWalk what shakes the level, a √day
- * @param useWalk what shakes the use, a √day
+ * @param use what the use does: a walk, a √day, or where it fades, how far from none it is usually
+ * @param useFades days within which the use falls back to none, as that of something does whose coming and going adjust to
+ *     each other; infinite for a use that stays
  * @param swing of each of the two waves, a quarter of a day apart, that make up the daily swing; 0 for none of its own
- * @param restless share that comes and goes within {@link #FADES}; 0 for none
+ * @param restless share that comes and goes within {@link #FADES}
  */
 record Priors(
-        double usualLevel,
-        double levelError,
+        Known usualLevel,
+        double statedError,
         double useError,
         Walk levelWalk,
-        Walk useWalk,
+        Walk use,
+        double useFades,
         double swing,
         Walk restless) {
-    /** A weather of days: what a room, a cloud or a meal does to a quantity that is held. */
+    /** Days: a weather, what a room, a cloud or a meal does to a quantity that is held. */
     static final double FADES = 2;
 
     /**
@@ -44,24 +47,49 @@ record Priors(
         static final Walk NONE = new Walk(0, 0);
     }
 
-    /** One in twenty is twice as large as 2.3 of these, one in twenty half as small: a factor of 3 each way. */
+    /** One system in twenty has more than three times what is usual, one less than a third: 1.645 of these. */
     private static final double THREEFOLD = 0.7;
 
+    private static final double STAYS = Double.POSITIVE_INFINITY;
     private static final Map<WaterQuantity, Priors> ALL = new EnumMap<>(WaterQuantity.class);
 
     static {
-        //                  usual  level  use   level walk  use walk  swing  restless
-        put(ALKALINITY, /*   */ 8, 1.5, 0.3, 0.05, 0.03, 0, 0); // dKH
-        put(CALCIUM, /*    */ 420, 40, 0.3, 0.7, 0, 0, 0); // mg/L
-        put(MAGNESIUM, /* */ 1320, 120, 0.5, 2, 0, 0, 0); // mg/L
-        put(NITRATE, /*     */ 10, 30, 0.4, 0.2, 0.04, 0, 0); // mg/L
-        put(SALINITY, /*    */ 35, 1.5, 0.02, 0.05, 0.001, 0, 0);
-        put(TEMPERATURE, /* */ 25, 2, 0.02, 0.05, 0.001, 0.2, 0.3); // °C
-        put(PH, /*         */ 8.1, 0.3, 0.005, 0.015, 0.0003, 0.1, 0.04);
-        put(OXYGEN, /*     */ 6.8, 1.5, 0.02, 0.05, 0.001, 0.5, 0.2); // mg/L
-        put(PHOSPHATE, /* */ 0.08, 0.3, 0.005, 0.004, 0.001, 0, 0); // mg/L
-        put(AMMONIA, /*   */ 0.02, 0.5, 0.02, 0.005, 0.005, 0, 0); // mg/L N
-        put(NITRITE, /*   */ 0.05, 0.5, 0.02, 0.005, 0.005, 0, 0); // mg/L NO2
+        //                 usual level  stated  use  level walk  use  fades  swing  restless
+        put(ALKALINITY, /*   */ 8, 2, 1, 0.15, 0.05, 0.03, STAYS, 0, 0); // dKH
+        put(CALCIUM, /*    */ 420, 60, 30, 0.3, 0.5, 0, STAYS, 0, 0); // mg/L
+        put(MAGNESIUM, /* */ 1320, 150, 80, 0.4, 1.5, 0, STAYS, 0, 0); // mg/L
+        put(NITRATE, /*     */ 10, 40, 10, 0.15, 0.2, 0.12, 20, 0, 0); // mg/L
+        put(SALINITY, /*    */ 35, 3, 1, 0.02, 0.05, 0.001, STAYS, 0, 0);
+        put(TEMPERATURE, /* */ 25, 3, 1, 0.005, 0.05, 0.02, 30, 0.2, 0.3); // °C
+        put(PH, /*         */ 8.1, 0.3, 0.2, 0.001, 0.015, 0.005, 30, 0.1, 0.04);
+        put(OXYGEN, /*     */ 6.8, 1.5, 1, 0.005, 0.05, 0.02, 30, 0.5, 0.2); // mg/L
+        put(PHOSPHATE, /* */ 0.08, 0.5, 0.1, 0.001, 0.002, 0.015, 7, 0, 0); // mg/L
+        put(AMMONIA, /*   */ 0.02, 0.5, 0.2, 0.001, 0.005, 0.003, 5, 0, 0); // mg/L N
+        put(NITRITE, /*   */ 0.05, 0.5, 0.2, 0.002, 0.01, 0.015, 5, 0, 0); // mg/L NO2
+    }
+
+    /** Share of the use by which it walks, a √day; the handbook, section 3.2. */
+    private static final double WALK_OF_USE = 0.03;
+
+    /** Level walks between none used and a degree a day, dKH a √day; soft and stony corals of the same table. */
+    private static final double QUIET = 0.03;
+
+    private static final double LIVELIER = 0.02;
+
+    /** Walks of alkalinity where so much is used a day. */
+    Priors ofAlkalinityUsed(double use) {
+        double degree = ALKALINITY.units().get(0).toHeld(1);
+        double walk = Math.max(0.01 * degree, Math.min(0.06 * degree, WALK_OF_USE * use));
+        double level = QUIET * degree + LIVELIER * Math.max(0, Math.min(2 * degree, use));
+        return new Priors(
+                usualLevel,
+                statedError,
+                useError,
+                new Walk(level, levelWalk.spread()),
+                new Walk(walk, this.use.spread()),
+                useFades,
+                swing,
+                restless);
     }
 
     /** What is expected of a quantity. */
@@ -77,9 +105,11 @@ record Priors(
             WaterQuantity quantity,
             double usual,
             double level,
+            double stated,
             double use,
             double levelWalk,
-            double useWalk,
+            double useSize,
+            double useFades,
             double swing,
             double restless) {
         QuantityUnit unit = quantity.units().get(0);
@@ -88,11 +118,12 @@ record Priors(
         ALL.put(
                 quantity,
                 new Priors(
-                        held,
-                        level * one,
+                        new Known(held, level * one),
+                        stated * one,
                         use * one,
                         walk(levelWalk * one),
-                        walk(useWalk * one),
+                        walk(useSize * one),
+                        useFades,
                         swing * one,
                         walk(restless * one)));
     }

@@ -25,13 +25,14 @@ record Reckoning(
         Innovation[] surprises,
         double logLikelihood) {
 
-    /** A jump that is granted may be as large as what the level is expected to differ by without any reading. */
+    /** A jump that is granted may be as large as what kept systems differ by. */
     private static final double OF_ANY_SIZE = 1;
 
     /** With the noise that was filled into the timeline. */
     static Reckoning of(Timeline timeline, Evidence evidence) {
         WaterModel model = timeline.model();
         LinearFilter filter = new LinearFilter(model.start());
+        model.stated().forEach(filter::learn);
         model.inputs().checks().stream()
                 .filter(check -> model.reads(check.method()))
                 .forEach(check -> filter.learn(model.measure(check)));
@@ -63,7 +64,7 @@ record Reckoning(
         double[][] noise = passage.noise().clone();
         for (WaterQuantity quantity : evidence.jumps().getOrDefault(stop, java.util.Set.of())) {
             double[] along = model.trendRow(quantity);
-            double size = OF_ANY_SIZE * Priors.of(quantity).levelError();
+            double size = OF_ANY_SIZE * Priors.of(quantity).usualLevel().standardError();
             for (int i = 0; i < along.length; i++) {
                 if (along[i] != 0) {
                     noise[i] = noise[i].clone();

@@ -1,13 +1,15 @@
 package org.tidewright.husbandry.estimate;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.tidewright.numerics.filter.Belief;
+import java.util.Set;
 import org.tidewright.numerics.filter.Hindsight;
 import org.tidewright.numerics.filter.Innovation;
+import org.tidewright.numerics.filter.Measurement;
 import org.tidewright.plan.method.WaterQuantity;
 
 /**
@@ -19,8 +21,8 @@ import org.tidewright.plan.method.WaterQuantity;
  * <p>The worst is dealt with first, and all are judged anew: de Jong and Penzer 1998, J. Amer. Statist. Assoc. 93, 796-806.
  */
 final class Screening {
-    /** Errors off from which a reading is not believed: one in 16,000 sound ones is. */
-    static final double GATE = 4;
+    /** Errors off from which a reading is not believed: one in 2,100 sound ones is. */
+    static final double GATE = 3.5;
 
     /** Readings that must agree before and after a jump. */
     private static final int AGREEING = 2;
@@ -28,11 +30,15 @@ final class Screening {
     /** Findings closer than so many readings of the same quantity may be the same one. */
     private static final int APART = 4;
 
+    /** Readings agree about a jump when they differ by no more than this share of it. */
+    private static final double SHARE_OF_JUMP = 1.0 / 3;
+
     private static final int MOST_ROUNDS = 25;
 
     private final Timeline timeline;
     private final Map<WaterQuantity, List<Integer>> places = new HashMap<>();
     private final int[] stopOf;
+    private final int[] rank;
 
     /** Something that does not fit: a reading, or a jump just before it. */
     private record Finding(int reading, boolean jump, double score) {}
@@ -40,11 +46,13 @@ final class Screening {
     private Screening(Timeline timeline) {
         this.timeline = timeline;
         stopOf = new int[timeline.readings().size()];
+        rank = new int[stopOf.length];
         for (int i = 0; i < timeline.stops().size(); i++) {
             for (int reading : timeline.stops().get(i).readings()) {
                 stopOf[reading] = i;
-                places.computeIfAbsent(timeline.readings().get(reading).quantity(), quantity -> new ArrayList<>())
-                        .add(reading);
+                List<Integer> of = places.computeIfAbsent(quantity(reading), quantity -> new ArrayList<>());
+                rank[reading] = of.size();
+                of.add(reading);
             }
         }
     }
@@ -64,9 +72,7 @@ final class Screening {
             }
             for (Finding finding : findings) {
                 evidence = finding.jump()
-                        ? evidence.jumping(
-                                stopOf[finding.reading()],
-                                timeline.readings().get(finding.reading()).quantity())
+                        ? evidence.jumping(stopOf[finding.reading()], quantity(finding.reading()))
                         : evidence.without(finding.reading());
             }
             reckoning = Reckoning.of(timeline, evidence);
@@ -74,13 +80,14 @@ final class Screening {
         return reckoning;
     }
 
-    /** The worst of each neighbourhood. */
+    /** The worst of each neighbourhood, and of the whole what is at least half as bad: the rest may be their shadows. */
     private List<Finding> findings(Reckoning reckoning) {
         List<Finding> suspects = suspects(reckoning);
         suspects.sort(Comparator.comparingDouble((Finding finding) -> -finding.score()));
         List<Finding> worst = new ArrayList<>();
         for (Finding suspect : suspects) {
-            if (worst.stream().noneMatch(other -> near(suspect, other))) {
+            if (suspect.score() >= suspects.get(0).score() / 2
+                    && worst.stream().noneMatch(other -> near(suspect, other))) {
                 worst.add(suspect);
             }
         }
@@ -88,36 +95,30 @@ final class Screening {
     }
 
     private boolean near(Finding one, Finding other) {
-        WaterQuantity quantity = timeline.readings().get(one.reading()).quantity();
-        if (quantity != timeline.readings().get(other.reading()).quantity()) {
-            return stopOf[one.reading()] == stopOf[other.reading()];
-        }
-        List<Integer> of = places.getOrDefault(quantity, List.of());
-        return Math.abs(of.indexOf(one.reading()) - of.indexOf(other.reading())) < APART;
+        return quantity(one.reading()) == quantity(other.reading())
+                ? Math.abs(rank[one.reading()] - rank[other.reading()]) < APART
+                : stopOf[one.reading()] == stopOf[other.reading()];
     }
 
     private List<Finding> suspects(Reckoning reckoning) {
         List<Finding> suspects = new ArrayList<>();
+        Evidence evidence = reckoning.evidence();
         reckoning.goBack(new Reckoning.WayBack() {
             @Override
             public void reading(int place, Innovation againstAllOthers) {
                 double score = Math.abs(againstAllOthers.score());
-                if (score > GATE) {
+                if (score > GATE && isOutvoted(place, evidence)) {
                     suspects.add(new Finding(place, false, score));
                 }
             }
 
             @Override
             public void arriving(int stop, Hindsight later) {
-                for (int reading : timeline.stops().get(stop).readings()) {
-                    if (reckoning.evidence().counts(reading) && isAgreed(reading, reckoning.evidence())) {
-                        WaterQuantity quantity =
-                                timeline.readings().get(reading).quantity();
-                        double score = Math.abs(
-                                later.jump(timeline.model().trendRow(quantity)).score());
-                        if (score > GATE) {
-                            suspects.add(new Finding(reading, true, score));
-                        }
+                for (int place : timeline.stops().get(stop).readings()) {
+                    Innovation jump = later.jump(timeline.model().trendRow(quantity(place)));
+                    double score = Math.abs(jump.score());
+                    if (score > GATE && evidence.counts(place) && isAgreed(place, jump.value(), evidence)) {
+                        suspects.add(new Finding(place, true, score));
                     }
                 }
             }
@@ -125,43 +126,48 @@ final class Screening {
         return suspects;
     }
 
-    /** Whether enough readings stand on both sides of a jump just before one. */
-    private boolean isAgreed(int reading, Evidence evidence) {
-        WaterQuantity quantity = timeline.readings().get(reading).quantity();
-        List<Integer> of = places.getOrDefault(quantity, List.of());
-        int stop = stopOf[reading];
-        int before = 0;
-        int after = 0;
-        for (int place : of) {
-            if (evidence.counts(place)) {
-                before += stopOf[place] < stop ? 1 : 0;
-                after += stopOf[place] >= stop ? 1 : 0;
-            }
-        }
-        return before >= AGREEING
-                && after >= AGREEING
-                && !evidence.jumps().getOrDefault(stop, java.util.Set.of()).contains(quantity);
+    /** Whether enough others of its quantity say so: what a plan says of its water does not outweigh a reading. */
+    private boolean isOutvoted(int reading, Evidence evidence) {
+        return of(quantity(reading)).stream()
+                        .filter(place -> place != reading && evidence.counts(place))
+                        .count()
+                >= AGREEING;
     }
 
-    /** Levels where the readings were taken, in the light of all that counts; never below none. */
-    static double[] levels(Reckoning reckoning) {
-        Timeline timeline = reckoning.timeline();
-        double[] levels = new double[timeline.readings().size()];
-        reckoning.goBack(new Reckoning.WayBack() {
-            @Override
-            public void leaving(int stop, Belief believed, Hindsight later) {
-                double[] mean = later.sharpenMean(believed);
-                for (int place : timeline.stops().get(stop).readings()) {
-                    Inputs.Reading reading = timeline.readings().get(place);
-                    double[] row = timeline.model().levelRow(reading.quantity(), reading.time());
-                    double level = 0;
-                    for (int i = 0; i < row.length; i++) {
-                        level += row[i] * mean[i];
-                    }
-                    levels[place] = Math.max(0, level);
-                }
-            }
-        });
-        return levels;
+    /** Whether two readings on each side of a jump just before one agree about it. */
+    private boolean isAgreed(int reading, double jump, Evidence evidence) {
+        List<Integer> of = of(quantity(reading));
+        boolean granted =
+                evidence.jumps().getOrDefault(stopOf[reading], Set.of()).contains(quantity(reading));
+        return !granted
+                && agree(of.subList(rank[reading], of.size()), jump, evidence)
+                && agree(reversed(of.subList(0, rank[reading])), jump, evidence);
+    }
+
+    /** Whether the first two that count lie close to each other, beside the jump or beside their own errors. */
+    private boolean agree(List<Integer> readings, double jump, Evidence evidence) {
+        List<Integer> two =
+                readings.stream().filter(evidence::counts).limit(AGREEING).toList();
+        if (two.size() < AGREEING) {
+            return false;
+        }
+        Measurement one = evidence.measurements().get(two.get(0));
+        Measurement other = evidence.measurements().get(two.get(1));
+        double apart = Math.abs(one.value() - other.value());
+        return apart <= Math.max(SHARE_OF_JUMP * Math.abs(jump), GATE * Math.sqrt(one.variance() + other.variance()));
+    }
+
+    private static List<Integer> reversed(List<Integer> places) {
+        List<Integer> reversed = new ArrayList<>(places);
+        Collections.reverse(reversed);
+        return reversed;
+    }
+
+    private WaterQuantity quantity(int reading) {
+        return timeline.readings().get(reading).quantity();
+    }
+
+    private List<Integer> of(WaterQuantity quantity) {
+        return places.getOrDefault(quantity, List.of());
     }
 }

@@ -6,18 +6,15 @@ import java.util.List;
 import java.util.Map;
 import org.tidewright.numerics.filter.Belief;
 import org.tidewright.numerics.filter.StructuralModel;
-import org.tidewright.numerics.filter.StructuralModel.Wandering;
 
 /** States by name, what is known of them at the start, and what drives and shakes them, while a model is put together. */
 final class StateDraft {
     private final Map<String, Integer> states = new LinkedHashMap<>();
     private final List<Known> known = new ArrayList<>();
     private final List<Drive> drives = new ArrayList<>();
-    private final List<Shake> shakes = new ArrayList<>();
+    private final List<Map<String, Double>> shakes = new ArrayList<>();
 
     private record Drive(String of, String by, double amount) {}
-
-    private record Shake(Map<String, Double> direction, double fadesWithin) {}
 
     void add(String state, Known atTheStart) {
         if (states.putIfAbsent(state, states.size()) != null) {
@@ -39,12 +36,13 @@ final class StateDraft {
 
     /** States are shaken together, each by its number; those that are missing are left out. */
     void shake(Map<String, Double> direction) {
-        shakes.add(new Shake(direction, Double.POSITIVE_INFINITY));
+        shakes.add(direction);
     }
 
-    /** A state is shaken and falls back. */
+    /** A state falls back to 0 within some days, and is shaken so that a size is how far from there it usually is. */
     void shakeFading(String state, double within) {
-        shakes.add(new Shake(Map.of(state, 1.0), within));
+        drives.add(new Drive(state, state, -1 / within));
+        shakes.add(Map.of(state, Math.sqrt(2 / within)));
     }
 
     Map<String, Integer> states() {
@@ -61,7 +59,7 @@ final class StateDraft {
 
     StructuralModel structure() {
         return new StructuralModel(
-                drives(), shakes.stream().map(this::wandering).toList());
+                drives(), shakes.stream().map(this::direction).toList());
     }
 
     Belief start() {
@@ -70,14 +68,14 @@ final class StateDraft {
                 known.stream().mapToDouble(Known::standardError).toArray());
     }
 
-    private Wandering wandering(Shake shake) {
+    private double[] direction(Map<String, Double> shake) {
         double[] direction = new double[states.size()];
-        shake.direction().forEach((state, amount) -> {
+        shake.forEach((state, amount) -> {
             if (has(state)) {
                 direction[index(state)] = amount;
             }
         });
-        return new Wandering(direction, shake.fadesWithin());
+        return direction;
     }
 
     private int index(String state) {

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.tidewright.numerics.filter.Passage;
+import org.tidewright.numerics.filter.Stretch;
 
 /**
- * Where a filter has to stop: every time at which something was read, changed or moved. What was read at the time of a water
+ * Where a filter has to stop: every time at which something was read, changed, dosed by hand or moved. What was read at the time of a water
  * change was read before it.
  *
  * @param stops in order of time; the last is the end of what is known
@@ -17,15 +19,18 @@ record Timeline(WaterModel model, List<Inputs.Reading> readings, List<Stop> stop
      * One time.
      *
      * @param since time of the stop before
+     * @param stretch of time from there to here
      * @param passage that leads here; its noise is filled in anew for every trial
      * @param readings places in the list of all
      * @param events what then happened at once
      */
-    record Stop(double since, double time, Passage passage, List<Integer> readings, List<Passage> events) {
-        double gap() {
-            return time - since;
-        }
-    }
+    record Stop(
+            double since,
+            double time,
+            Stretch stretch,
+            Passage passage,
+            List<Integer> readings,
+            List<Passage> events) {}
 
     /** Of a model's quantities. */
     static Timeline of(WaterModel model) {
@@ -53,14 +58,24 @@ record Timeline(WaterModel model, List<Inputs.Reading> readings, List<Stop> stop
         TreeMap<Double, Boolean> times = new TreeMap<>();
         read.keySet().forEach(time -> times.put(time, true));
         happened.keySet().forEach(time -> times.put(time, true));
+        for (Solution solution : inputs.solutions()) {
+            if (model.doses(solution)) {
+                Stream.concat(solution.programme().stream(), solution.pulses().stream())
+                        .map(Solution.Portion::time)
+                        .filter(time -> time > 0 && time < inputs.until())
+                        .forEach(time -> times.put(time, true));
+            }
+        }
         times.put(inputs.until(), true);
         List<Stop> stops = new ArrayList<>();
         double since = 0;
         for (double time : times.keySet()) {
+            Stretch stretch = model.structure().stretch(time - since);
             stops.add(new Stop(
                     since,
                     time,
-                    model.passage(since, time),
+                    stretch,
+                    model.passage(stretch, since),
                     read.getOrDefault(time, List.of()),
                     happened.getOrDefault(time, List.of())));
             since = time;
@@ -71,7 +86,7 @@ record Timeline(WaterModel model, List<Inputs.Reading> readings, List<Stop> stop
     /** Fills in the noise of every passage. */
     void shake(double[] sizes) {
         for (Stop stop : stops) {
-            model.structure().shake(stop.passage(), stop.gap(), sizes);
+            stop.stretch().shake(stop.passage(), sizes);
         }
     }
 }

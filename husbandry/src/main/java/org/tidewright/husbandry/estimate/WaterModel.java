@@ -8,6 +8,7 @@ import static org.tidewright.plan.method.WaterQuantity.SALINITY;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.numerics.filter.Belief;
 import org.tidewright.numerics.filter.Measurement;
 import org.tidewright.numerics.filter.Passage;
+import org.tidewright.numerics.filter.Stretch;
 import org.tidewright.numerics.filter.StructuralModel;
 import org.tidewright.plan.method.TestMethod;
 import org.tidewright.plan.method.WaterQuantity;
@@ -25,14 +27,15 @@ import org.tidewright.plan.method.WaterQuantity;
  * How levels of a water move and are read: the states of some quantities that share causes, and what drives and shakes them.
  *
  * <pre>
- * dA  = (doses - u - p/M_NO3 - v A/S) dt + noise      u net calcification, p net nitrate production, v dilution
+ * u   = u0 + k A                                      net calcification: it follows the alkalinity it uses
+ * dA  = (doses - u - p/M_NO3 - v A/S) dt + noise      p net nitrate production, v dilution
  * dCa = (doses - u (1-f)/2 M_Ca - r - v Ca/S) dt + …  r a small use of calcium apart from skeletons
  * dMg = (doses - u f/2 M_Mg - m - v Mg/S) dt + …      f share of magnesium in them, m the like of magnesium
  * dN  = (doses + p - v N/S) dt + …
  * dS  = (doses - v) dt + noise, which carries A, Ca, Mg and N along in proportion
  * </pre>
  *
- * <p>u, p and v walk; r and m stay. Any other quantity has a level and a use of its own, and may have a daily swing and a
+ * <p>u0, p and v walk; r and m stay. Any other quantity has a level and a use of its own, and may have a daily swing and a
  * restless part. A reading is the level at its time of day, and the bias of its method.
  */
 final class WaterModel {
@@ -56,11 +59,13 @@ final class WaterModel {
 
     private final Inputs inputs;
     private final Set<WaterQuantity> quantities;
+    private final List<TestMethod> methods;
     private final Map<String, Integer> states;
     private final double[][] drives;
     private final StructuralModel structure;
     private final List<Noise> noises = new ArrayList<>();
     private final Belief start;
+    private final double reaction;
 
     /** What shakes the states; its size is to be learnt. */
     record Noise(WaterQuantity quantity, Part part, Priors.Walk prior) {
@@ -86,18 +91,22 @@ final class WaterModel {
      * The model of some quantities.
      *
      * @param methods by which they are read, or will be
+     * @param reaction k, by how much calcification rises for each unit of alkalinity, 1/d
      * @param probed one whose rate is to change by an amount nothing is known of, see {@link Foresight}; else null
      */
     WaterModel(
             Inputs inputs,
             Set<WaterQuantity> quantities,
             Collection<TestMethod> methods,
+            double reaction,
             @Nullable WaterQuantity probed) {
         this.inputs = inputs;
+        this.reaction = quantities.contains(ALKALINITY) ? reaction : 0;
         this.quantities = EnumSet.copyOf(quantities);
+        this.methods = List.copyOf(methods);
         StateDraft draft = new StateDraft();
         for (WaterQuantity quantity : this.quantities) {
-            draft.add(level(quantity), expected(quantity).level());
+            draft.add(level(quantity), Priors.of(quantity).usualLevel());
         }
         if (MINERALS.containsAll(quantities)) {
             minerals(draft);
@@ -122,6 +131,17 @@ final class WaterModel {
         states = draft.states();
         structure = draft.structure();
         start = draft.start();
+        if (this.reaction > 0) {
+            tie(start, index(level(ALKALINITY)), index(CALCIFICATION), this.reaction);
+        }
+    }
+
+    /** What is known of u at the start is known of u = u0 + k A whatever A is. */
+    private static void tie(Belief start, int level, int rest, double reaction) {
+        double ofLevel = start.covariance()[level][level];
+        start.covariance()[level][rest] = -reaction * ofLevel;
+        start.covariance()[rest][level] = -reaction * ofLevel;
+        start.covariance()[rest][rest] += reaction * reaction * ofLevel;
     }
 
     // ── states ──
@@ -143,23 +163,35 @@ final class WaterModel {
     }
 
     private Inputs.Expected expected(WaterQuantity quantity) {
+        return expected(inputs, quantity);
+    }
+
+    /** Without any reading; what is usual where the inputs do not say. */
+    static Inputs.Expected expected(Inputs inputs, WaterQuantity quantity) {
         Inputs.Expected expected = inputs.expected().get(quantity);
         if (expected == null) {
-            Priors priors = Priors.of(quantity);
-            return new Inputs.Expected(
-                    new Known(priors.usualLevel(), 2 * priors.levelError()), new Known(0, priors.useError()));
+            return new Inputs.Expected(null, new Known(0, Priors.of(quantity).useError()));
         }
         return expected;
+    }
+
+    /** As stated, else what is usual. */
+    static double level(Inputs inputs, WaterQuantity quantity) {
+        Known stated = expected(inputs, quantity).stated();
+        return stated == null ? Priors.of(quantity).usualLevel().value() : stated.value();
     }
 
     private void minerals(StateDraft draft) {
         double f = inputs.magnesiumShare();
         if (draft.has(level(ALKALINITY)) || draft.has(level(CALCIUM))) {
-            draft.add(CALCIFICATION, expected(ALKALINITY).use());
-            draft.drive(level(ALKALINITY), CALCIFICATION, -1);
-            draft.drive(level(CALCIUM), CALCIFICATION, -(1 - f) / 2 * CALCIUM_MASS);
-            draft.drive(level(MAGNESIUM), CALCIFICATION, -f / 2 * MAGNESIUM_MASS);
-            shake(draft, ALKALINITY, Noise.Part.USE, Priors.of(ALKALINITY).useWalk(), Map.of(CALCIFICATION, 1.0));
+            Known use = expected(ALKALINITY).use();
+            double followed = reaction * Priors.of(ALKALINITY).usualLevel().value();
+            Map<WaterQuantity, Double> taken = Map.of(
+                    ALKALINITY, -1.0,
+                    CALCIUM, -(1 - f) / 2 * CALCIUM_MASS,
+                    MAGNESIUM, -f / 2 * MAGNESIUM_MASS);
+            use(draft, ALKALINITY, CALCIFICATION, new Known(use.value() - followed, use.standardError()), taken);
+            taken.forEach((quantity, amount) -> draft.drive(level(quantity), level(ALKALINITY), amount * reaction));
         }
         for (WaterQuantity quantity : List.of(CALCIUM, MAGNESIUM)) {
             if (draft.has(level(quantity))) {
@@ -168,36 +200,36 @@ final class WaterModel {
             }
         }
         if (draft.has(level(NITRATE))) {
-            draft.add(NITRATE_PRODUCTION, expected(NITRATE).use());
-            draft.drive(level(NITRATE), NITRATE_PRODUCTION, 1);
-            draft.drive(level(ALKALINITY), NITRATE_PRODUCTION, -1 / NITRATE_MASS);
-            shake(draft, NITRATE, Noise.Part.USE, Priors.of(NITRATE).useWalk(), Map.of(NITRATE_PRODUCTION, 1.0));
+            Known use = expected(NITRATE).use();
+            use(
+                    draft,
+                    NITRATE,
+                    NITRATE_PRODUCTION,
+                    new Known(-use.value(), use.standardError()),
+                    Map.of(NITRATE, 1.0, ALKALINITY, -1 / NITRATE_MASS));
         }
         for (WaterQuantity quantity : EnumSet.complementOf(EnumSet.of(SALINITY))) {
             if (draft.has(level(quantity))) {
-                shake(draft, quantity, Noise.Part.LEVEL, Priors.of(quantity).levelWalk(), Map.of(level(quantity), 1.0));
+                shakeLevel(draft, quantity, Map.of(level(quantity), 1.0));
             }
         }
         if (draft.has(level(SALINITY))) {
-            draft.add(DILUTION, expected(SALINITY).use());
+            Map<WaterQuantity, Double> diluted = new EnumMap<>(WaterQuantity.class);
             Map<String, Double> alike = new HashMap<>();
             for (WaterQuantity quantity : quantities) {
-                double share = expected(quantity).level().value()
-                        / expected(SALINITY).level().value();
+                double share = level(inputs, quantity) / level(inputs, SALINITY);
+                diluted.put(quantity, -share);
                 alike.put(level(quantity), share);
-                draft.drive(level(quantity), DILUTION, -share);
             }
-            shake(draft, SALINITY, Noise.Part.LEVEL, Priors.of(SALINITY).levelWalk(), alike);
-            shake(draft, SALINITY, Noise.Part.USE, Priors.of(SALINITY).useWalk(), Map.of(DILUTION, 1.0));
+            shakeLevel(draft, SALINITY, alike);
+            use(draft, SALINITY, DILUTION, expected(SALINITY).use(), diluted);
         }
     }
 
     private void alone(StateDraft draft, WaterQuantity quantity) {
         Priors priors = Priors.of(quantity);
-        draft.add(use(quantity), expected(quantity).use());
-        draft.drive(level(quantity), use(quantity), -1);
-        shake(draft, quantity, Noise.Part.LEVEL, priors.levelWalk(), Map.of(level(quantity), 1.0));
-        shake(draft, quantity, Noise.Part.USE, priors.useWalk(), Map.of(use(quantity), 1.0));
+        use(draft, quantity, use(quantity), expected(quantity).use(), Map.of(quantity, -1.0));
+        shakeLevel(draft, quantity, Map.of(level(quantity), 1.0));
         if (priors.swing() > 0) {
             draft.add(swing(quantity, true), new Known(0, priors.swing()));
             draft.add(swing(quantity, false), new Known(0, priors.swing()));
@@ -217,20 +249,41 @@ final class WaterModel {
         return "restless part of " + quantity.key();
     }
 
-    private void shake(
-            StateDraft draft,
-            WaterQuantity quantity,
-            Noise.Part part,
-            Priors.Walk prior,
-            Map<String, Double> direction) {
-        if (prior.usual() > 0) {
-            noises.add(new Noise(quantity, part, prior));
-            draft.shake(direction);
+    private Priors priors(WaterQuantity quantity) {
+        Priors priors = Priors.of(quantity);
+        return quantity == ALKALINITY
+                ? priors.ofAlkalinityUsed(expected(ALKALINITY).use().value())
+                : priors;
+    }
+
+    /** What walks, or what stays with a part beside it that comes and goes. */
+    private void use(
+            StateDraft draft, WaterQuantity quantity, String use, Known known, Map<WaterQuantity, Double> moves) {
+        Priors priors = priors(quantity);
+        noises.add(new Noise(quantity, Noise.Part.USE, priors.use()));
+        draft.add(use, known);
+        moves.forEach((moved, amount) -> draft.drive(level(moved), use, amount));
+        if (Double.isFinite(priors.useFades())) {
+            String passing = "passing " + use;
+            draft.add(passing, new Known(0, priors.use().usual()));
+            moves.forEach((moved, amount) -> draft.drive(level(moved), passing, amount));
+            draft.shakeFading(passing, priors.useFades());
+        } else {
+            draft.shake(Map.of(use, 1.0));
         }
+    }
+
+    private void shakeLevel(StateDraft draft, WaterQuantity quantity, Map<String, Double> direction) {
+        noises.add(new Noise(quantity, Noise.Part.LEVEL, priors(quantity).levelWalk()));
+        draft.shake(direction);
     }
 
     Inputs inputs() {
         return inputs;
+    }
+
+    double reaction() {
+        return reaction;
     }
 
     Set<WaterQuantity> quantities() {
@@ -245,12 +298,35 @@ final class WaterModel {
         return structure;
     }
 
+    /** Whether a solution moves one of the levels. */
+    boolean doses(Solution solution) {
+        return states.containsKey(strength(solution));
+    }
+
     /** Whether a method's bias is one of the states. */
     boolean reads(TestMethod method) {
         return states.containsKey(bias(method));
     }
 
-    /** What is known before the first reading. */
+    /** What the plan states of the levels: readings by the keeper's first kit, of an unknown day. */
+    List<Measurement> stated() {
+        List<Measurement> measurements = new ArrayList<>();
+        for (WaterQuantity quantity : quantities) {
+            Known stated = expected(quantity).stated();
+            if (stated != null) {
+                double[] row = trendRow(quantity);
+                methods.stream()
+                        .filter(method -> method.quantity() == quantity)
+                        .findFirst()
+                        .ifPresent(method -> row[index(bias(method))] = method.biasError(stated.value()));
+                double error = stated.standardError();
+                measurements.add(new Measurement(stated.value(), row, error * error));
+            }
+        }
+        return measurements;
+    }
+
+    /** What is known before the first reading and without the plan. */
     Belief start() {
         return start;
     }
@@ -260,10 +336,12 @@ final class WaterModel {
     /** The level at a time of day. */
     double[] levelRow(WaterQuantity quantity, double time) {
         double[] row = trendRow(quantity);
-        Integer calcification = states.get(CALCIFICATION);
-        if (calcification != null) {
-            row[calcification] = drives[index(level(quantity))][calcification]
-                    * inputs.calcifying().ahead(time);
+        double ahead = inputs.calcifying().ahead(time);
+        for (String calcifying : List.of(CALCIFICATION, level(ALKALINITY))) {
+            Integer state = states.get(calcifying);
+            if (state != null) {
+                row[state] += drives[index(level(quantity))][state] * ahead;
+            }
         }
         if (states.containsKey(swing(quantity, true))) {
             row[index(swing(quantity, true))] = Math.cos(2 * Math.PI * time);
@@ -330,18 +408,21 @@ final class WaterModel {
 
     // ── how the states move ──
 
-    /** From one time to another, with what was dosed; without noise, which {@link StructuralModel#shake} fills in. */
-    Passage passage(double from, double to) {
-        Passage passage = structure.passage(to - from, new double[states.size()]);
+    /** From one time to another, with what was dosed; without noise, which {@link Stretch#shake} fills in. */
+    Passage passage(Stretch stretch, double from) {
+        Passage passage = stretch.passage();
         for (Solution solution : inputs.solutions()) {
             Integer strength = states.get(strength(solution));
-            double amount = strength == null ? 0 : solution.amount(from, to);
+            double amount = strength == null ? 0 : solution.amount(from, from + stretch.time());
             if (strength != null && amount != 0) {
+                double[] rises = new double[states.size()];
                 for (WaterQuantity quantity : quantities) {
-                    double rise = amount * solution.effectOn(quantity);
-                    int level = index(level(quantity));
-                    passage.input()[level] += rise;
-                    passage.matrix()[level][strength] += rise;
+                    rises[index(level(quantity))] = amount * solution.effectOn(quantity);
+                }
+                double[] risen = stretch.evenly(rises);
+                for (int i = 0; i < risen.length; i++) {
+                    passage.input()[i] += risen[i];
+                    passage.matrix()[i][strength] += risen[i];
                 }
             }
         }
@@ -389,7 +470,7 @@ final class WaterModel {
     }
 
     private Passage still() {
-        return structure.passage(0, new double[states.size()]);
+        return structure.stretch(0).passage();
     }
 
     /** What another model of the same quantities believed, where it had the same states; the start's for the others. */

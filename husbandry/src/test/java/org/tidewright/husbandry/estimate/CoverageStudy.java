@@ -1,69 +1,51 @@
 package org.tidewright.husbandry.estimate;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.tidewright.plan.method.WaterQuantity;
 
 /** How often intervals hold the truth of tanks that live on the twin, and how far estimates err beside simpler ways. */
 final class CoverageStudy {
+    /** What is compared with the truth. */
+    enum Subject {
+        LEVEL_AT_READINGS("level when it was read"),
+        LEVEL_AHEAD("level 7 days ahead"),
+        USE_NOW("use a day, now"),
+        USE_BEFORE("use a day, looking back"),
+        READING_AS_IT_CAME("next reading");
+
+        final String words;
+
+        Subject(String words) {
+            this.words = words;
+        }
+    }
+
     static final int AHEAD = 7;
-    private static final double[] CUTS = {40, 62, 83};
-    private static final double NINETY = 0.9;
+    private static final int[] CUTS = {40, 62, 83};
 
-    private final Map<WaterQuantity, Tally> atReadings = new EnumMap<>(WaterQuantity.class);
-    private final Map<WaterQuantity, Tally> ahead = new EnumMap<>(WaterQuantity.class);
-    private final Map<WaterQuantity, Tally> use = new EnumMap<>(WaterQuantity.class);
-    private final Map<WaterQuantity, Tally> pastUse = new EnumMap<>(WaterQuantity.class);
-    private final Map<WaterQuantity, Tally> surprises = new EnumMap<>(WaterQuantity.class);
-    int mistakes;
-    int mistakesFound;
-    int falselySetAside;
-    int readings;
+    /** A use of a day is that of the days around it: two on each side. */
+    private static final double AROUND = 2;
 
-    /** How often an interval held, and the errors of the estimate and of two simpler ways. */
-    static final class Tally {
-        int count;
-        int held;
-        int below;
-        int compared;
-        double squares;
-        double scores;
-        double squaresOfLast;
-        double squaresOfLine;
-        double widths;
+    private static final int FEWEST_READINGS = 3;
 
-        void add(Known known, double truth) {
-            count++;
-            held += known.holds(truth, NINETY) ? 1 : 0;
-            below += truth < known.quantile(0.05) ? 1 : 0;
-            scores += Math.pow((known.value() - truth) / known.standardError(), 2);
-            widths += known.standardError();
-        }
+    /** What a system uses or makes; of the others, which a room and its devices hold, a use means little. */
+    private static final Set<WaterQuantity> USED =
+            EnumSet.complementOf(EnumSet.of(WaterQuantity.TEMPERATURE, WaterQuantity.PH, WaterQuantity.OXYGEN));
 
-        void compare(double error, double errorOfLast, double errorOfLine) {
-            compared++;
-            squares += error * error;
-            squaresOfLast += errorOfLast * errorOfLast;
-            squaresOfLine += errorOfLine * errorOfLine;
-        }
+    private final Map<Subject, Map<WaterQuantity, Tally>> tallies = new EnumMap<>(Subject.class);
+    private int mistakes;
+    private int mistakesFound;
+    private int sound;
+    private int soundSetAside;
 
-        double coverage() {
-            return (double) held / count;
-        }
-
-        void add(Tally other) {
-            count += other.count;
-            held += other.held;
-            below += other.below;
-            compared += other.compared;
-            squares += other.squares;
-            scores += other.scores;
-            squaresOfLast += other.squaresOfLast;
-            squaresOfLine += other.squaresOfLine;
-            widths += other.widths;
+    private CoverageStudy() {
+        for (Subject subject : Subject.values()) {
+            tallies.put(subject, new EnumMap<>(WaterQuantity.class));
         }
     }
 
@@ -74,57 +56,46 @@ final class CoverageStudy {
                 .mapToObj(draw -> new CoverageStudy().study(TwinTank.of(seed, draw)))
                 .toList();
         CoverageStudy all = new CoverageStudy();
-        each.forEach(all::add);
+        for (CoverageStudy one : each) {
+            one.tallies.forEach((subject, of) ->
+                    of.forEach((quantity, tally) -> all.of(subject, quantity).add(tally)));
+            all.mistakes += one.mistakes;
+            all.mistakesFound += one.mistakesFound;
+            all.sound += one.sound;
+            all.soundSetAside += one.soundSetAside;
+        }
         return all;
     }
 
-    private void add(CoverageStudy other) {
-        merge(atReadings, other.atReadings);
-        merge(ahead, other.ahead);
-        merge(use, other.use);
-        merge(pastUse, other.pastUse);
-        merge(surprises, other.surprises);
-        mistakes += other.mistakes;
-        mistakesFound += other.mistakesFound;
-        falselySetAside += other.falselySetAside;
-        readings += other.readings;
+    Tally of(Subject subject, WaterQuantity quantity) {
+        Map<WaterQuantity, Tally> of = tallies.get(subject);
+        if (of == null) {
+            throw new IllegalStateException(subject.words);
+        }
+        return of.computeIfAbsent(quantity, key -> new Tally());
     }
 
-    private static void merge(Map<WaterQuantity, Tally> into, Map<WaterQuantity, Tally> from) {
-        from.forEach((quantity, tally) -> of(into, quantity).add(tally));
+    /** All that was found of a subject. */
+    Map<WaterQuantity, Tally> of(Subject subject) {
+        return tallies.getOrDefault(subject, Map.of());
     }
 
-    private static Tally of(Map<WaterQuantity, Tally> tallies, WaterQuantity quantity) {
-        return tallies.computeIfAbsent(quantity, key -> new Tally());
+    /** Share of gross mistakes that were set aside. */
+    double mistakesFound() {
+        return (double) mistakesFound / mistakes;
     }
 
-    Map<WaterQuantity, Tally> atReadings() {
-        return atReadings;
-    }
-
-    Map<WaterQuantity, Tally> ahead() {
-        return ahead;
-    }
-
-    Map<WaterQuantity, Tally> use() {
-        return use;
-    }
-
-    Map<WaterQuantity, Tally> pastUse() {
-        return pastUse;
-    }
-
-    Map<WaterQuantity, Tally> surprises() {
-        return surprises;
+    /** Share of sound readings that were. */
+    double soundSetAside() {
+        return (double) soundSetAside / sound;
     }
 
     private CoverageStudy study(TwinTank tank) {
         Inputs whole = tank.inputs(TwinTank.DAYS);
         for (int i = 0; i < CUTS.length; i++) {
             Inputs known = tank.inputs(CUTS[i]);
-            Estimates estimates = Estimates.of(known);
-            for (Estimate estimate : estimates.all().values()) {
-                if (estimate.readings().size() >= 3) {
+            for (Estimate estimate : Estimates.of(known).all().values()) {
+                if (estimate.readings().size() >= FEWEST_READINGS) {
                     lookAhead(tank, estimate, withFuture(known, whole), CUTS[i]);
                     if (i == CUTS.length - 1) {
                         lookBack(tank, estimate);
@@ -147,40 +118,34 @@ final class CoverageStudy {
                 known.upsets(),
                 known.calcifying(),
                 known.expected(),
+                known.response(),
                 known.magnesiumShare(),
                 known.notes());
     }
 
-    private void lookAhead(TwinTank tank, Estimate estimate, Inputs future, double cut) {
+    private void lookAhead(TwinTank tank, Estimate estimate, Inputs future, int cut) {
         WaterQuantity quantity = estimate.quantity();
         double zero = tank.dayZero(future);
-        double time = cut + AHEAD;
+        double time = tank.wakingTime(cut + AHEAD);
         Known level = estimate.ahead(time + zero, future).level();
         double truth = tank.truth(quantity, time);
-        Tally tally = of(ahead, quantity);
-        tally.add(level, truth);
-        List<Estimate.Judged> readings = estimate.readings();
-        Baselines simple = Baselines.of(readings, time + zero);
-        tally.compare(level.value() - truth, simple.last() - truth, simple.line() - truth);
-        // The day around now, moved so that no water change falls into it.
-        for (double middle = cut; middle > cut - 6; middle -= 0.5) {
-            if (tank.isUndisturbed(middle - 0.5, middle + 0.5)) {
-                Known found = estimate.at(middle + zero).use();
-                double used = tank.use(quantity, middle - 0.5, middle + 0.5);
-                Tally ofUse = of(use, quantity);
-                ofUse.add(found, used);
-                double dosed = future.solutions().stream()
-                        .mapToDouble(solution -> solution.amount(middle(readings) , middle(readings) + 1)
-                                * solution.effectOn(quantity))
-                        .sum();
-                ofUse.compare(found.value() - used, dosed - used, dosed - simple.slope() - used);
-                break;
-            }
+        Spreadsheet simple = Spreadsheet.of(estimate.readings(), time + zero);
+        Tally ahead = of(Subject.LEVEL_AHEAD, quantity);
+        ahead.add(level, truth);
+        ahead.compare(level.value() - truth, simple.last() - truth, simple.line() - truth);
+        if (USED.contains(quantity)) {
+            Known found = estimate.at(cut + zero).use();
+            double used = tank.use(quantity, cut - AROUND, cut + AROUND);
+            double dosed = future.solutions().stream()
+                            .mapToDouble(solution -> solution.amount(cut + zero - AROUND, cut + zero + AROUND)
+                                    * solution.effectOn(quantity))
+                            .sum()
+                    / (2 * AROUND);
+            Tally now = of(Subject.USE_NOW, quantity);
+            now.add(found, used);
+            // A hunch has it that what is dosed is used; a spreadsheet adds by how much the last readings fell.
+            now.compare(found.value() - used, dosed - used, dosed - simple.slope() - used);
         }
-    }
-
-    private static double middle(List<Estimate.Judged> readings) {
-        return readings.get(readings.size() - 1).reading().time() - 1;
     }
 
     private void lookBack(TwinTank tank, Estimate estimate) {
@@ -189,76 +154,57 @@ final class CoverageStudy {
         for (Estimate.Judged judged : estimate.readings()) {
             double time = judged.reading().time();
             double truth = tank.truth(quantity, time - zero);
-            Tally tally = of(atReadings, quantity);
             Known level = estimate.at(time).level();
-            tally.add(level, truth);
-            tally.compare(level.value() - truth, judged.reading().value() - truth, 0);
-            readings++;
+            Tally back = of(Subject.LEVEL_AT_READINGS, quantity);
+            back.add(level, truth);
+            back.compare(level.value() - truth, judged.reading().value() - truth);
             boolean mistaken = tank.mistakes().contains(judged.reading().line());
             boolean aside = judged.standing() == Estimate.Standing.SET_ASIDE;
             mistakes += mistaken ? 1 : 0;
             mistakesFound += mistaken && aside ? 1 : 0;
-            falselySetAside += !mistaken && aside ? 1 : 0;
+            sound += mistaken ? 0 : 1;
+            soundSetAside += !mistaken && aside ? 1 : 0;
             if (!aside && judged != estimate.readings().get(0)) {
-                of(surprises, quantity).add(judged.expected(), judged.reading().value());
+                of(Subject.READING_AS_IT_CAME, quantity)
+                        .add(judged.expected(), judged.reading().value());
             }
         }
-        for (double day = 5; day < 80; day += 7.3) {
-            if (tank.isUndisturbed(day - 0.5, day + 0.5)) {
-                of(pastUse, quantity).add(estimate.at(day + zero).use(), tank.use(quantity, day - 0.5, day + 0.5));
-            }
+        for (double day = 5; USED.contains(quantity) && day < 80; day += 7.3) {
+            of(Subject.USE_BEFORE, quantity)
+                    .add(estimate.at(day + zero).use(), tank.use(quantity, day - AROUND, day + AROUND));
         }
     }
 
-    /** What a hunch and a spreadsheet say: the last reading, and a line through the last four. */
-    record Baselines(double last, double line, double slope) {
-        static Baselines of(List<Estimate.Judged> readings, double time) {
-            List<Estimate.Judged> four = readings.subList(Math.max(0, readings.size() - 4), readings.size());
-            double meanTime = four.stream().mapToDouble(r -> r.reading().time()).average().orElseThrow();
-            double meanValue = four.stream().mapToDouble(r -> r.reading().value()).average().orElseThrow();
+    /**
+     * What a keeper may do without an estimate.
+     *
+     * @param last the last reading
+     * @param line through the last four, at the time asked for
+     * @param slope of that line, a day
+     */
+    record Spreadsheet(double last, double line, double slope) {
+        private static final int THROUGH = 4;
+
+        static Spreadsheet of(List<Estimate.Judged> readings, double time) {
+            List<Inputs.Reading> through =
+                    readings.subList(Math.max(0, readings.size() - THROUGH), readings.size()).stream()
+                            .map(Estimate.Judged::reading)
+                            .toList();
+            double middle =
+                    through.stream().mapToDouble(Inputs.Reading::time).average().orElseThrow();
+            double mean = through.stream()
+                    .mapToDouble(Inputs.Reading::value)
+                    .average()
+                    .orElseThrow();
             double squares = 0;
             double products = 0;
-            for (Estimate.Judged judged : four) {
-                double dt = judged.reading().time() - meanTime;
-                squares += dt * dt;
-                products += dt * (judged.reading().value() - meanValue);
+            for (Inputs.Reading reading : through) {
+                squares += (reading.time() - middle) * (reading.time() - middle);
+                products += (reading.time() - middle) * (reading.value() - mean);
             }
             double slope = squares > 0 ? products / squares : 0;
-            double last = readings.get(readings.size() - 1).reading().value();
-            return new Baselines(last, meanValue + slope * (time - meanTime), slope);
+            double last = through.get(through.size() - 1).value();
+            return new Spreadsheet(last, mean + slope * (time - middle), slope);
         }
-    }
-
-    /** As a table of text. */
-    List<String> table() {
-        List<String> rows = new ArrayList<>();
-        rows.add(String.format("mistakes %d found %d; sound readings %d, set aside %d", mistakes, mistakesFound,
-                readings - mistakes, falselySetAside));
-        rows.addAll(rows("level at readings", atReadings));
-        rows.addAll(rows("level 7 days ahead", ahead));
-        rows.addAll(rows("use now", use));
-        rows.addAll(rows("use, past", pastUse));
-        rows.addAll(rows("readings as they came", surprises));
-        return rows;
-    }
-
-    private static List<String> rows(String what, Map<WaterQuantity, Tally> tallies) {
-        List<String> rows = new ArrayList<>();
-        tallies.forEach((quantity, tally) -> {
-            double one = quantity.units().get(0).errorToHeld(Priors.of(quantity).usualLevel(), 1);
-            rows.add(String.format(
-                    "%-22s %-12s n %5d  held %5.1f %%  below %4.1f  z2 %6.2f  se %8.4f  rms %8.4f last %8.4f line %8.4f",
-                    what,
-                    quantity.key(),
-                    tally.count,
-                    100 * tally.coverage(),
-                    100.0 * tally.below / tally.count,
-                    tally.scores / tally.count,
-                    tally.widths / tally.count / one,
-                    Math.sqrt(tally.squares / Math.max(1, tally.compared)) / one,
-                    Math.sqrt(tally.squaresOfLast / Math.max(1, tally.compared)) / one,
-                    Math.sqrt(tally.squaresOfLine / Math.max(1, tally.compared)) / one));
-        });
-        return rows;
     }
 }

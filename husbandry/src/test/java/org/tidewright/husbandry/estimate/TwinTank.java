@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.TestPlans;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.journal.Span;
 import org.tidewright.numerics.sample.Draws;
 import org.tidewright.plan.method.QuantityUnit;
 import org.tidewright.plan.method.TestMethod;
@@ -44,6 +45,7 @@ final class TwinTank {
     static final double MISTAKES = 0.015;
 
     private static final double DAY = 86_400;
+    private static final double HOUR = 1 / 24.0;
     private static final OffsetDateTime START = OffsetDateTime.of(2025, 3, 3, 0, 0, 0, 0, ZoneOffset.ofHours(1));
 
     private static final Map<WaterQuantity, Quantity> TOLD = new EnumMap<>(Map.ofEntries(
@@ -80,6 +82,9 @@ final class TwinTank {
     private final List<Double> renewals = new ArrayList<>();
     private final List<Solution> trueDoses;
     private final List<UUID> mistakes = new ArrayList<>();
+    private final Map<WaterQuantity, Kit> kits = new EnumMap<>(WaterQuantity.class);
+    private final Map<WaterQuantity, Double> misjudged = new EnumMap<>(WaterQuantity.class);
+    private final Map<WaterQuantity, Double> mixedOtherwise = new EnumMap<>(WaterQuantity.class);
     private final RandomGenerator dice;
 
     private TwinTank(String name, long seed, int draw) {
@@ -98,6 +103,7 @@ final class TwinTank {
         corals(twin, changes);
         lights(twin, changes);
         waterChanges(twin, changes);
+        room(twin, changes);
         volume = twin.volume();
         course = new Forecast(twin, parameters)
                 .course(DAYS, DAYS * SAMPLES_A_DAY + 1, new java.util.HashSet<>(TOLD.values()), changes);
@@ -105,6 +111,14 @@ final class TwinTank {
             throw new AssertionError(name + " " + draw + ": " + course.brokenOff());
         }
         readings();
+        for (WaterQuantity quantity : TESTED.keySet()) {
+            Priors priors = Priors.of(quantity);
+            Kit kit = java.util.Objects.requireNonNull(kits.get(quantity));
+            double start = truth(quantity, 0.5);
+            misjudged.put(
+                    quantity, Math.max(0, kit.shows(start, dice) + 0.5 * priors.statedError() * dice.nextGaussian()));
+            mixedOtherwise.put(quantity, dice.nextGaussian());
+        }
         lines.sort(Comparator.comparing(line -> line.at().toInstant()));
         Inputs told = inputs(DAYS);
         trueDoses = told.solutions().stream()
@@ -125,10 +139,14 @@ final class TwinTank {
             strengths.put(dosing.name(), strength);
             Lever lever = twin.levers().get(dosing.name() + " dose");
             double planned = dosing.perDay().in("m^3/s");
-            changes.add(Change.to(lever, planned * strength));
-            if (dosing.salt().alkalinity() > 0 && dosing.salt().organicCarbon() == 0 && dice.nextDouble() < 0.5) {
+            boolean isSupply = dosing.salt().alkalinity() > 0 || dosing.salt().calcium() > 0;
+            // The plan's doses are what the twin needs; hardly any keeper hits that.
+            double dosed = isSupply ? planned * dice.nextDouble(0.7, 1.3) : planned;
+            changes.add(Change.to(lever, dosed * strength));
+            write(0.001, new Event.LeverMoved(lever.name(), lever.unit(), dosed, dosed));
+            if (isSupply && dice.nextDouble() < 0.5) {
                 double when = dice.nextDouble(15, 75);
-                double moved = planned * dice.nextDouble(0.6, 1.4);
+                double moved = dosed * dice.nextDouble(0.6, 1.4);
                 changes.add(new Change(lever, moved * strength, when * DAY, Double.POSITIVE_INFINITY));
                 write(when, new Event.LeverMoved(lever.name(), lever.unit(), null, moved));
             }
@@ -186,8 +204,19 @@ final class TwinTank {
         }
     }
 
+    /** Weather comes in, windows stand open, and there are guests or nobody. */
+    private void room(SystemTwin twin, List<Change> changes) {
+        Lever temperature = twin.levers().get("room temperature");
+        Lever air = twin.levers().get("air changes");
+        for (double day = 0; day < DAYS; day += dice.nextDouble(1, 5)) {
+            double warmer = temperature.setting().initial() + 1.2 * dice.nextGaussian();
+            changes.add(new Change(temperature, warmer, day * DAY, Double.POSITIVE_INFINITY));
+            double aired = air.setting().initial() * Math.exp(0.5 * dice.nextGaussian());
+            changes.add(new Change(air, aired, day * DAY, Double.POSITIVE_INFINITY));
+        }
+    }
+
     private void readings() {
-        Map<WaterQuantity, Kit> kits = new EnumMap<>(WaterQuantity.class);
         TESTED.keySet().forEach(quantity -> kits.put(quantity, Kit.any(quantity, dice)));
         double longest = dice.nextDouble(3, 14);
         for (double day = dice.nextDouble(0, 3); day < DAYS; day += dice.nextDouble(2, longest)) {
@@ -211,7 +240,10 @@ final class TwinTank {
         }
         if (shown >= quantity.least() && shown <= quantity.most()) {
             QuantityUnit unit = quantity.units().get(0);
-            UUID id = write(time, new Event.Reading(quantity, unit.fromHeld(shown), unit, kit.method().key()));
+            UUID id = write(
+                    time,
+                    new Event.Reading(
+                            quantity, unit.fromHeld(shown), unit, kit.method().key()));
             if (mistaken) {
                 mistakes.add(id);
             }
@@ -227,9 +259,11 @@ final class TwinTank {
             return new Kit(methods.get(dice.nextInt(methods.size())), dice.nextGaussian());
         }
 
+        /** Errors of colours grow with the colour, and are log-normal; those of all else are normal. */
         double shows(double level, RandomGenerator dice) {
-            double scatter = Math.hypot(method.scatter(), method.relativeScatter() * level);
-            double exact = level + biasErrors * method.biasError(level) + scatter * dice.nextGaussian();
+            double relative = method.relativeScatter() * dice.nextGaussian() + method.relativeBias() * biasErrors;
+            double absolute = method.scatter() * dice.nextGaussian() + method.bias() * biasErrors;
+            double exact = Math.max(0, level * Math.exp(relative) + absolute);
             double step = method.resolution();
             return step > 0 ? step * Math.round(exact / step) : exact;
         }
@@ -247,8 +281,7 @@ final class TwinTank {
     private static Solution scaled(Solution solution, double factor) {
         Map<WaterQuantity, Double> effect = new EnumMap<>(WaterQuantity.class);
         solution.effect().forEach((quantity, rise) -> effect.put(quantity, rise * factor));
-        return new Solution(
-                solution.name(), effect, solution.shape(), solution.programme(), solution.pulses(), 0);
+        return new Solution(solution.name(), effect, solution.shape(), solution.programme(), solution.pulses(), 0);
     }
 
     /** The level of the display's water. */
@@ -273,17 +306,37 @@ final class TwinTank {
         };
     }
 
-    /** Whether no water was changed within a time. */
-    boolean isUndisturbed(double from, double to) {
-        return renewals.stream().noneMatch(at -> at > from - 0.05 && at < to + 0.05);
+    /**
+     * What the system used of it a day in the mean of a time, doses as they truly were. The hour on each side of a water
+     * change is left out.
+     */
+    double use(WaterQuantity quantity, double from, double to) {
+        double gone = 0;
+        double days = 0;
+        double since = from;
+        List<Double> pauses = new ArrayList<>(renewals);
+        pauses.add(to + HOUR);
+        for (double pause : pauses.stream().sorted().toList()) {
+            double until = Math.min(to, pause - HOUR);
+            if (until > since) {
+                gone += gone(quantity, since, until);
+                days += until - since;
+            }
+            since = Math.max(since, pause + HOUR);
+        }
+        return gone / days;
     }
 
-    /** What the system used of it a day, doses as they truly were; only for a time in which no water was changed. */
-    double use(WaterQuantity quantity, double from, double to) {
+    private double gone(WaterQuantity quantity, double from, double to) {
         double dosed = trueDoses.stream()
                 .mapToDouble(solution -> solution.amount(from, to) * solution.effectOn(quantity))
                 .sum();
-        return (dosed - truth(quantity, to) + truth(quantity, from)) / (to - from);
+        return dosed - truth(quantity, to) + truth(quantity, from);
+    }
+
+    /** A time at which somebody is up, and could test. */
+    double wakingTime(int day) {
+        return day + new Draws(plan.name().hashCode(), day).uniform("hour") * 16 / 24 + 7 / 24.0;
     }
 
     Plan plan() {
@@ -302,10 +355,47 @@ final class TwinTank {
         return lines;
     }
 
-    /** What its keeper knows on a day. */
+    /**
+     * What its keeper knows on a day. The twin begins with exactly the water that the plan states, and mixes exactly the new
+     * water it states: no keeper's plan is so true. So what is told of the first is what the keeper's kit showed once, some
+     * time ago, and of the second something else.
+     */
     Inputs inputs(double day) {
         Instant now = START.toInstant().plusMillis(Math.round(day * DAY * 1e3));
-        return Inputs.of(plan, lines, new org.tidewright.husbandry.journal.Span(START.toInstant(), now));
+        Inputs told = Inputs.of(plan, lines, new Span(START.toInstant(), now));
+        Map<WaterQuantity, Inputs.Expected> expected = new EnumMap<>(told.expected());
+        expected.replaceAll((quantity, was) -> {
+            Double shown = misjudged.get(quantity);
+            return was.stated() == null || shown == null
+                    ? was
+                    : new Inputs.Expected(new Known(shown, was.stated().standardError()), was.use());
+        });
+        List<Renewal> renewed = told.renewals().stream()
+                .map(renewal -> new Renewal(renewal.time(), renewal.share(), otherwise(renewal.newWater())))
+                .toList();
+        return new Inputs(
+                told.origin(),
+                told.until(),
+                told.readings(),
+                told.checks(),
+                told.solutions(),
+                renewed,
+                told.upsets(),
+                told.calcifying(),
+                expected,
+                told.response(),
+                told.magnesiumShare(),
+                told.notes());
+    }
+
+    private Map<WaterQuantity, Known> otherwise(Map<WaterQuantity, Known> water) {
+        Map<WaterQuantity, Known> other = new EnumMap<>(WaterQuantity.class);
+        water.forEach((quantity, known) -> other.put(
+                quantity,
+                new Known(
+                        Math.max(0, known.value() + mixedOtherwise.getOrDefault(quantity, 0.0) * known.standardError()),
+                        known.standardError())));
+        return other;
     }
 
     /** Inputs count days from a midnight: the twin's day 0 on their clock. */

@@ -117,14 +117,19 @@ public final class Hindsight {
     }
 
     /**
-     * Twice the slope of the log likelihood along the size of a noise that enters here with covariance a bᵀ + b aᵀ over 2:
-     * (a·r)(b·r) - a·N b. Koopman and Shephard 1992, Biometrika 79, 823-826.
+     * Twice the slope of the log likelihood along the variance of a noise that enters here: r·M r - tr(N M), where M is its
+     * covariance for a variance of 1. Koopman and Shephard 1992, Biometrika 79, 823-826.
+     *
+     * @param states it reaches
+     * @param covariance M among them
      */
-    public double leverage(double[] a, double[] b) {
-        double sum = Rows.dot(a, slope) * Rows.dot(b, slope);
-        for (int i = 0; i < a.length; i++) {
-            if (a[i] != 0) {
-                sum -= a[i] * Rows.dot(curvature[i], b);
+    double leverage(int[] states, double[][] covariance) {
+        double sum = 0;
+        for (int i = 0; i < states.length; i++) {
+            double ofSlope = slope[states[i]];
+            double[] curved = curvature[states[i]];
+            for (int j = 0; j < states.length; j++) {
+                sum += covariance[i][j] * (ofSlope * slope[states[j]] - curved[states[j]]);
             }
         }
         return sum;

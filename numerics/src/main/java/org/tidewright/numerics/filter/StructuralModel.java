@@ -1,84 +1,70 @@
 package org.tidewright.numerics.filter;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
- * States that wander, some of them driving others: levels and their slopes, regressors, constants. In continuous time,
+ * States that wander and drive one another: levels and their slopes, regressors, constants. In continuous time,
  *
- * <pre>dx = G x dt + Σ s d dW   with G² = 0, one independent white noise W for each {@link Wandering}</pre>
+ * <pre>dx = (G x + b) dt + Σ s d dW,   one independent white noise W of size s for each direction d</pre>
  *
- * <p>so that a passage of any length Δ has a closed form, and two passages in a row are the one of both lengths together:
+ * <p>where what drives others is not driven itself, and any state may fall back by itself at a rate on G's diagonal. One state
+ * may be driven and drive, as a reaction does whose speed follows what it uses up. So a {@link Stretch} of any length has a
+ * closed form.
  *
- * <pre>
- * F = I + G Δ,   Q = Σ s² [ d dᵀ Δ + (d cᵀ + c dᵀ) Δ²/2 + c cᵀ Δ³/3 ],   c = G d
- * </pre>
- *
- * <p>A state may instead fade: it falls back to 0 within a time T and is shaken at the same time, so that its variance comes
- * to rest at s² (Ornstein and Uhlenbeck); F = exp(-Δ/T), Q = s² (1 - F²).
+ * <p>A state that falls back within a time T and is shaken along √(2/T) comes to rest at a variance of s² (Ornstein and
+ * Uhlenbeck); one that does not is a walk of variance s² t.
  *
  * <p>Harvey 1989, Forecasting, Structural Time Series Models and the Kalman Filter, sections 9.1 and 9.2.
  */
 public final class StructuralModel {
+    private static final int NONE = -1;
+
     private final double[][] drive;
-    private final double[] fading;
-    private final List<Wandering> wanderings;
-    private final double[][] driven;
-
-    /**
-     * What shakes the states.
-     *
-     * @param direction d, what it moves by how much
-     * @param fadesWithin T, where it is a single fading state that it moves; else infinite
-     */
-    public record Wandering(double[] direction, double fadesWithin) {
-        /** Without a way back. */
-        public static Wandering along(double[] direction) {
-            return new Wandering(direction, Double.POSITIVE_INFINITY);
-        }
-
-        /** Of one state that falls back to 0. */
-        public static Wandering fading(int states, int state, double within) {
-            double[] direction = new double[states];
-            direction[state] = 1;
-            return new Wandering(direction, within);
-        }
-    }
+    private final List<double[]> directions;
+    private final int reacting;
 
     /**
      * A model.
      *
      * @param drive G: by how much each state (row) moves in a unit of time for each unit of another (column)
-     * @param wanderings what shakes it
+     * @param directions d of each noise
      */
-    public StructuralModel(double[][] drive, List<Wandering> wanderings) {
+    public StructuralModel(double[][] drive, List<double[]> directions) {
         this.drive = drive;
-        this.wanderings = List.copyOf(wanderings);
-        int size = drive.length;
-        fading = new double[size];
-        for (int i = 0; i < size; i++) {
-            for (int j = 0; j < size; j++) {
-                for (int k = 0; k < size; k++) {
-                    if (drive[i][j] * drive[j][k] != 0) {
-                        throw new IllegalArgumentException(
-                                "state " + k + " drives " + j + ", which drives " + i + "; only one step is allowed");
-                    }
+        this.directions = List.copyOf(directions);
+        int both = NONE;
+        for (int i = 0; i < drive.length; i++) {
+            if (drive[i][i] > 0) {
+                throw new IllegalArgumentException("state " + i + " drives itself away; it may only fall back");
+            }
+            boolean driven = isDriven(i);
+            if (driven && (drives(i) || drive[i][i] != 0)) {
+                if (both != NONE) {
+                    throw new IllegalArgumentException(
+                            "states " + both + " and " + i + " are driven and drive or fall back; only one may");
                 }
+                both = i;
             }
         }
-        driven = new double[wanderings.size()][size];
-        for (int source = 0; source < driven.length; source++) {
-            Wandering wandering = wanderings.get(source);
-            for (int i = 0; i < size; i++) {
-                driven[source][i] = Rows.dot(drive[i], wandering.direction());
-                if (wandering.direction()[i] != 0 && Double.isFinite(wandering.fadesWithin())) {
-                    fading[i] = 1 / wandering.fadesWithin();
-                }
-            }
-            if (Double.isFinite(wandering.fadesWithin()) && Rows.dot(driven[source], driven[source]) != 0) {
-                throw new IllegalArgumentException("a state that fades cannot drive others");
+        reacting = both;
+    }
+
+    private boolean isDriven(int state) {
+        for (int j = 0; j < drive.length; j++) {
+            if (j != state && drive[state][j] != 0) {
+                return true;
             }
         }
+        return false;
+    }
+
+    private boolean drives(int state) {
+        for (int i = 0; i < drive.length; i++) {
+            if (i != state && drive[i][state] != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** How many states it has. */
@@ -86,61 +72,80 @@ public final class StructuralModel {
         return drive.length;
     }
 
-    /** A passage without noise: {@link #shake} fills it in. */
-    public Passage passage(double time, double[] input) {
-        int size = drive.length;
-        double[][] matrix = new double[size][size];
-        for (int i = 0; i < size; i++) {
-            Rows.add(time, drive[i], matrix[i]);
-            matrix[i][i] += Math.exp(-time * fading[i]);
+    /** What a time of some length does. */
+    public Stretch stretch(double time) {
+        return new Stretch(this, time);
+    }
+
+    List<double[]> directions() {
+        return directions;
+    }
+
+    /** The greatest rate at which anything falls back. */
+    double fastest() {
+        double fastest = 0;
+        for (int i = 0; i < drive.length; i++) {
+            fastest = Math.max(fastest, -drive[i][i]);
         }
-        return new Passage(matrix, input, new double[size][size]);
+        return fastest;
+    }
+
+    /** What an impulse along a direction has become after a time: exp(G t) d. */
+    double[] after(double[] direction, double time) {
+        double[] state = new double[direction.length];
+        for (int j = 0; j < direction.length; j++) {
+            if (direction[j] != 0) {
+                spread(direction[j], j, time, state);
+            }
+        }
+        return state;
     }
 
     /**
-     * Fills in the noise of a passage in place of what was there.
-     *
-     * @param sizes s of each wandering
+     * One column of exp(G t). A state falls back as exp(-a t); what it drives rises by (1 - exp(-a t))/a; the reacting one by
+     * (exp(-a t) - exp(-k t))/(k - a); and what that one drives in turn by the integral of this.
      */
-    public void shake(Passage passage, double time, double[] sizes) {
-        double[][] noise = passage.noise();
-        for (double[] row : noise) {
-            Arrays.fill(row, 0);
+    private void spread(double amount, int from, double time, double[] onto) {
+        double rate = -drive[from][from];
+        onto[from] += amount * Math.exp(-rate * time);
+        boolean through = reacting != NONE && from != reacting && drive[reacting][from] != 0;
+        double driven = amount * fallen(rate, time);
+        for (int i = 0; i < onto.length; i++) {
+            if (i != from && i != reacting && drive[i][from] != 0) {
+                onto[i] += driven * drive[i][from];
+            }
         }
-        for (int source = 0; source < driven.length; source++) {
-            double[] direct = wanderings.get(source).direction();
-            double[] through = driven[source];
-            double variance = sizes[source] * sizes[source];
-            double first = variance * directShare(source, time);
-            double second = variance * time * time / 2;
-            double third = variance * time * time * time / 3;
-            for (int i = 0; i < direct.length; i++) {
-                if (direct[i] != 0 || through[i] != 0) {
-                    Rows.add(first * direct[i] + second * through[i], direct, noise[i]);
-                    Rows.add(second * direct[i] + third * through[i], through, noise[i]);
-                }
+        if (from == reacting || !through) {
+            return;
+        }
+        double back = -drive[reacting][reacting];
+        double reached = amount * drive[reacting][from];
+        onto[reacting] += reached * Math.exp(-rate * time) * fallen(back - rate, time);
+        double passedOn = reached * twiceFallen(rate, back, time);
+        for (int i = 0; i < onto.length; i++) {
+            if (i != reacting && drive[i][reacting] != 0) {
+                onto[i] += passedOn * drive[i][reacting];
             }
         }
     }
 
-    /**
-     * Slope of the log likelihood along the logarithm of the size of a wandering, as far as it comes from one passage.
-     *
-     * @param later hindsight of the end of the passage, gone back over what was measured there
-     */
-    public double slope(int source, double size, double time, Hindsight later) {
-        double[] direct = wanderings.get(source).direction();
-        double[] through = driven[source];
-        return size
-                * size
-                * (directShare(source, time) * later.leverage(direct, direct)
-                        + time * time * later.leverage(direct, through)
-                        + time * time * time / 3 * later.leverage(through, through));
+    /** ∫ exp(-a t) dt from 0 to a time. */
+    private static double fallen(double rate, double time) {
+        double x = rate * time;
+        return Math.abs(x) < 1e-8 ? time * (1 - x / 2) : -Math.expm1(-x) / rate;
     }
 
-    /** Of a wandering's variance, what enters within a time. */
-    private double directShare(int source, double time) {
-        double within = wanderings.get(source).fadesWithin();
-        return Double.isFinite(within) ? -Math.expm1(-2 * time / within) : time;
+    /** ∫ (exp(-a t) - exp(-k t))/(k - a) dt from 0 to a time. */
+    private static double twiceFallen(double rate, double other, double time) {
+        double apart = (other - rate) * time;
+        if (Math.abs(apart) > 0.5) {
+            return (fallen(rate, time) - fallen(other, time)) / (other - rate);
+        }
+        double sum = 0;
+        for (int i = 0; i < Quadrature.POINTS; i++) {
+            double at = time * Quadrature.place(i);
+            sum += time * Quadrature.weight(i) * Math.exp(-rate * at) * fallen(other - rate, at);
+        }
+        return sum;
     }
 }

@@ -12,10 +12,9 @@ import org.tidewright.testkit.SeededCases;
 class HindsightTest {
     private static final double[] LEVEL = {1, 0, 0};
 
-    /** A level, its use, and a constant that each reading shares: it cannot move. */
+    /** A level that its use follows a little, the use, and a constant that each reading shares: it cannot move. */
     private static final StructuralModel MODEL = new StructuralModel(
-            new double[][] {{0, -1, 0}, {0, 0, 0}, {0, 0, 0}},
-            List.of(StructuralModel.Wandering.along(LEVEL), StructuralModel.Wandering.along(new double[] {0, 1, 0})));
+            new double[][] {{-0.05, -1, 0}, {0, 0, 0}, {0, 0, 0}}, List.of(LEVEL, new double[] {0, 1, 0}));
 
     /** Readings at irregular times. */
     private record Log(double[] gaps, double[] readings, double[] sizes) {
@@ -44,8 +43,7 @@ class HindsightTest {
             LinearFilter filter =
                     new LinearFilter(Belief.independent(new double[] {8, 0.2, 0}, new double[] {1, 0.3, 0.2}));
             for (int i = 0; i < gaps.length; i++) {
-                Passage passage = MODEL.passage(gaps[i], new double[3]);
-                MODEL.shake(passage, gaps[i], sizes);
+                Passage passage = passage(gaps[i], sizes);
                 if (i == loosened) {
                     passage.noise()[0][0] += variance;
                 }
@@ -60,6 +58,13 @@ class HindsightTest {
         Measurement reading(int i) {
             return new Measurement(readings[i], new double[] {1, 0, 1}, 0.04);
         }
+    }
+
+    private static Passage passage(double gap, double[] sizes) {
+        Stretch stretch = MODEL.stretch(gap);
+        Passage passage = stretch.passage();
+        stretch.shake(passage, sizes);
+        return passage;
     }
 
     /** Its place among the moments: the start is the first. */
@@ -125,7 +130,7 @@ class HindsightTest {
                 List<Moment> moments = filter.moments();
                 for (int i = moments.size() - 1; i > 0; i--) {
                     later.goBack(moments.get(i).lessons().get(0));
-                    slope += MODEL.slope(source, log.sizes[source], log.gaps[i - 1], later);
+                    slope += MODEL.stretch(log.gaps[i - 1]).slope(source, log.sizes[source], later);
                     later.goBack(moments.get(i).passage());
                 }
                 double step = 1e-4;
@@ -153,11 +158,10 @@ class HindsightTest {
             Hindsight later = backTo(all, which);
             later.goBack(all.moments().get(which + 1).lessons().get(0));
             double rest = (1 - share) * log.gaps[which];
-            Passage onward = MODEL.passage(rest, new double[3]);
+            Passage onward = passage(rest, log.sizes);
             later.goBack(onward);
             LinearFilter upToHere = new LinearFilter(all.moments().get(which).filtered());
-            Passage toHere = MODEL.passage(share * log.gaps[which], new double[3]);
-            MODEL.shake(toHere, share * log.gaps[which], log.sizes);
+            Passage toHere = passage(share * log.gaps[which], log.sizes);
             upToHere.pass(toHere);
             Belief found = later.sharpen(upToHere.belief());
 
@@ -166,8 +170,7 @@ class HindsightTest {
             for (int i = 0; i < log.gaps.length; i++) {
                 double[] parts = i == which ? new double[] {share * log.gaps[i], rest} : new double[] {log.gaps[i]};
                 for (double part : parts) {
-                    Passage passage = MODEL.passage(part, new double[3]);
-                    MODEL.shake(passage, part, log.sizes);
+                    Passage passage = passage(part, log.sizes);
                     stopping.pass(passage);
                 }
                 stopping.learn(log.reading(i));

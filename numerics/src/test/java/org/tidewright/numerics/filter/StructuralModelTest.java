@@ -6,23 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.tidewright.numerics.filter.StructuralModel.Wandering;
 import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.testkit.SeededCases;
 
 class StructuralModelTest {
-    private static final StructuralModel LEVEL_AND_USE = new StructuralModel(
-            new double[][] {{0, -1}, {0, 0}},
-            List.of(Wandering.along(new double[] {1, 0}), Wandering.along(new double[] {0, 1})));
+    private static final StructuralModel LEVEL_AND_USE =
+            new StructuralModel(new double[][] {{0, -1}, {0, 0}}, List.of(new double[] {1, 0}, new double[] {0, 1}));
 
     /** Two levels driven by one use, a fading state beside them. */
     private static final StructuralModel MANY = new StructuralModel(
-            new double[][] {{0, 0, -1, 0}, {0, 0, -0.5, 0}, {0, 0, 0, 0}, {0, 0, 0, 0}},
-            List.of(
-                    Wandering.along(new double[] {1, 0.3, 0, 0}),
-                    Wandering.along(new double[] {0, 0, 1, 0}),
-                    Wandering.fading(4, 3, 2.5)));
+            new double[][] {{0, 0, -1, 0}, {0, 0, -0.5, 0}, {0, 0, 0, 0}, {0, 0, 0, -1 / 2.5}},
+            List.of(new double[] {1, 0.3, 0, 0}, new double[] {0, 0, 1, 0}, new double[] {0, 0, 0, Math.sqrt(2 / 2.5)
+            }));
 
     /** The project's handbook, section 3.2, which is Harvey 1989, Forecasting, Structural Time Series Models, eq. 9.1.20. */
     @Test
@@ -30,8 +26,7 @@ class StructuralModelTest {
         double time = 3.5;
         double ofLevel = 0.05;
         double ofUse = 0.03;
-        Passage passage = LEVEL_AND_USE.passage(time, new double[2]);
-        LEVEL_AND_USE.shake(passage, time, new double[] {ofLevel, ofUse});
+        Passage passage = passage(LEVEL_AND_USE, time, new double[] {ofLevel, ofUse}, new double[2]);
         double q = ofUse * ofUse;
         assertThat(passage.matrix()).isDeepEqualTo(new double[][] {{1, -time}, {0, 1}});
         assertThat(passage.noise()[0][0])
@@ -63,11 +58,69 @@ class StructuralModelTest {
     private static Belief after(Belief start, double[] sizes, double... times) {
         LinearFilter filter = new LinearFilter(start);
         for (double time : times) {
-            Passage passage = MANY.passage(time, new double[4]);
-            MANY.shake(passage, time, sizes);
-            filter.pass(passage);
+            filter.pass(passage(MANY, time, sizes, new double[4]));
         }
         return filter.belief();
+    }
+
+    /** A use that follows the level it lowers, and takes another level along; a second cause that moves the first. */
+    private static StructuralModel reacting(double rate) {
+        return new StructuralModel(
+                new double[][] {{-rate, 0, -1, -0.7}, {-0.4 * rate, 0, -0.4, 0.3}, {0, 0, 0, 0}, {0, 0, 0, -0.1}},
+                List.of(new double[] {1, 0.2, 0, 0}, new double[] {0, 0, 1, 0}, new double[] {0, 0, 0, 1}));
+    }
+
+    @Test
+    void twoPassagesInARowAreTheOneOfBothLengthsWithAReactionToo() {
+        SeededCases.check(200, draw -> {
+            StructuralModel model = reacting(draw.between(1e-6, 0.8));
+            double[] times = {draw.between(0, 9), draw.between(0, 9)};
+            double[] sizes = {draw.between(0, 1), draw.between(0, 1), draw.between(0, 1)};
+            double[] rates = {draw.between(-1, 1), draw.between(-1, 1), 0, 0};
+            Belief start =
+                    Belief.independent(new double[] {8, 4, 0.3, 1}, new double[] {1, 0.5, 0.2, draw.between(0, 2)});
+            LinearFilter inTwo = new LinearFilter(start);
+            for (double time : times) {
+                inTwo.pass(passage(model, time, sizes, rates));
+            }
+            LinearFilter inOne = new LinearFilter(start);
+            inOne.pass(passage(model, times[0] + times[1], sizes, rates));
+            for (int i = 0; i < 4; i++) {
+                assertThat(inTwo.belief().mean(i)).isCloseTo(inOne.belief().mean(i), within(1e-9));
+                for (int j = 0; j < 4; j++) {
+                    assertThat(inTwo.belief().covariance()[i][j])
+                            .isCloseTo(inOne.belief().covariance()[i][j], within(1e-9));
+                }
+            }
+        });
+    }
+
+    private static Passage passage(StructuralModel model, double time, double[] sizes, double[] rates) {
+        double[] amounts = rates.clone();
+        for (int i = 0; i < amounts.length; i++) {
+            amounts[i] *= time;
+        }
+        Stretch stretch = model.stretch(time);
+        Passage passage = stretch.passage();
+        System.arraycopy(stretch.evenly(amounts), 0, passage.input(), 0, amounts.length);
+        stretch.shake(passage, sizes);
+        return passage;
+    }
+
+    /** Fed at a rate b and used up at k times itself, a level comes to rest at b/k, by exp(-k t). */
+    @Test
+    void aLevelThatItsUseFollowsComesToRestWhereFeedAndUseAreEqual() {
+        double rate = 0.25;
+        StructuralModel model = reacting(rate);
+        double[] at = new double[2];
+        double[] times = {3, 80};
+        for (int i = 0; i < 2; i++) {
+            LinearFilter filter = new LinearFilter(Belief.independent(new double[] {8, 0, 0, 0}, new double[4]));
+            filter.pass(passage(model, times[i], new double[3], new double[] {1, 0, 0, 0}));
+            at[i] = filter.belief().mean(0);
+        }
+        assertThat(at[0]).isCloseTo(4 + 4 * Math.exp(-rate * 3), within(1e-12));
+        assertThat(at[1]).isCloseTo(4, within(1e-7));
     }
 
     @Test
@@ -111,9 +164,7 @@ class StructuralModelTest {
 
     private static Lesson daily(LinearFilter filter, double[] sizes, int days) {
         for (int i = 0; i < days; i++) {
-            Passage passage = LEVEL_AND_USE.passage(1, new double[2]);
-            LEVEL_AND_USE.shake(passage, 1, sizes);
-            filter.pass(passage);
+            filter.pass(passage(LEVEL_AND_USE, 1, sizes, new double[2]));
             filter.learn(new Measurement(8, new double[] {1, 0}, 1));
         }
         return filter.moments().get(days).lessons().get(0);
@@ -127,9 +178,8 @@ class StructuralModelTest {
         double sum = 0;
         for (ReferenceTable.Row row : table.rows()) {
             double gap = row.number("gap_d");
-            Passage passage = LEVEL_AND_USE.passage(gap, new double[] {row.number("came"), 0});
-            LEVEL_AND_USE.shake(passage, gap, new double[] {0.05, 0.03});
-            filter.pass(passage);
+            filter.pass(
+                    passage(LEVEL_AND_USE, gap, new double[] {0.05, 0.03}, new double[] {row.number("came") / gap, 0}));
             Innovation innovation =
                     filter.learn(new Measurement(row.number("reading"), new double[] {1, 0}, row.number("variance")));
             near(row, "innovation", innovation.value());
@@ -160,7 +210,8 @@ class StructuralModelTest {
     @Test
     void aChainOfDriversIsRefused() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new StructuralModel(new double[][] {{0, 1, 0}, {0, 0, 1}, {0, 0, 0}}, List.of()))
-                .withMessageContaining("state 2 drives 1, which drives 0");
+                .isThrownBy(() -> new StructuralModel(
+                        new double[][] {{0, 1, 0, 0}, {0, 0, 1, 0}, {0, 0, 0, 1}, {0, 0, 0, 0}}, List.of()))
+                .withMessageContaining("only one may");
     }
 }
