@@ -2,11 +2,11 @@ package org.tidewright.husbandry.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.tidewright.husbandry.estimate.Inputs.Reading;
 import org.tidewright.numerics.filter.Belief;
 import org.tidewright.numerics.filter.Innovation;
-import org.tidewright.numerics.filter.Measurement;
 import org.tidewright.plan.method.TestMethod;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.unit.Unit;
@@ -133,15 +133,13 @@ public final class Estimate {
     public List<Wandering> wanderings() {
         List<Wandering> wanderings = new ArrayList<>();
         List<WaterModel.Noise> noises = fitted.model().noises();
-        for (int i = 0; i < noises.size(); i++) {
+        double[] errors = fitted.errorsOfSizes();
+        for (int i = 0; i < errors.length; i++) {
             WaterModel.Noise noise = noises.get(i);
             if (noise.quantity() == quantity) {
-                double left = fitted.noise().errors()[i] / noise.prior().spread();
-                wanderings.add(new Wandering(
-                        noise.part().words(),
-                        noise.prior().usual(),
-                        fitted.noise().sizes()[i],
-                        1 - left * left));
+                double left = errors[i] / noise.prior().spread();
+                wanderings.add(
+                        new Wandering(noise.part().words(), noise.prior().usual(), fitted.sizes()[i], 1 - left * left));
             }
         }
         return wanderings;
@@ -165,48 +163,30 @@ public final class Estimate {
     private List<Judged> judged() {
         List<Judged> judged = new ArrayList<>();
         List<Reading> all = fitted.timeline().readings();
-        Innovation[] off = new Innovation[all.size()];
-        fitted.reckoning().goBack(new Reckoning.WayBack() {
-            @Override
-            public void reading(int place, Innovation againstAllOthers) {
-                off[place] = againstAllOthers;
-            }
-        });
-        for (int stop = 0; stop < fitted.timeline().stops().size(); stop++) {
-            for (int place : fitted.timeline().stops().get(stop).readings()) {
-                if (all.get(place).quantity() == quantity) {
-                    judged.add(judged(place, stop, off[place]));
-                }
+        for (int place = 0; place < all.size(); place++) {
+            if (all.get(place).quantity() == quantity) {
+                judged.add(judged(place));
             }
         }
         return List.copyOf(judged);
     }
 
-    private Judged judged(int place, int stop, Innovation off) {
+    private Judged judged(int place) {
         Reading reading = fitted.timeline().readings().get(place);
         Evidence evidence = fitted.reckoning().evidence();
         Innovation surprise = fitted.reckoning().surprises()[place];
         Known expected = new Known(reading.value() - surprise.value(), Math.sqrt(surprise.variance()));
-        Standing standing = !evidence.counts(place)
-                ? Standing.SET_ASIDE
-                : evidence.jumps().getOrDefault(stop, java.util.Set.of()).contains(quantity)
-                        ? Standing.TAKEN_AFTER_JUMP
-                        : Standing.TAKEN;
-        double score = standing == Standing.SET_ASIDE ? offOthers(place) : off.score();
-        return new Judged(reading, expected, surprise.score(), score, standing);
-    }
-
-    /** Of a reading that was not learnt from: against what the others say of that time. */
-    private double offOthers(int place) {
-        Reading reading = fitted.timeline().readings().get(place);
-        Belief others = fitted.at(reading.time());
-        Measurement measurement = fitted.reckoning().evidence().measurements().get(place);
-        double spread = Math.hypot(others.standardError(measurement.row()), Math.sqrt(measurement.variance()));
-        return (reading.value() - others.mean(measurement.row())) / spread;
+        Standing standing = Standing.TAKEN;
+        if (!evidence.counts(place)) {
+            standing = Standing.SET_ASIDE;
+        } else if (evidence.jumps(place)) {
+            standing = Standing.TAKEN_AFTER_JUMP;
+        }
+        return new Judged(reading, expected, surprise.score(), fitted.off(place).score(), standing);
     }
 
     /** The reading of a line, if it is one of these. */
-    public java.util.Optional<Judged> reading(UUID line) {
+    public Optional<Judged> reading(UUID line) {
         return readings.stream()
                 .filter(judged -> judged.reading().line().equals(line))
                 .findFirst();

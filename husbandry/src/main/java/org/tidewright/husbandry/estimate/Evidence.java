@@ -1,12 +1,10 @@
 package org.tidewright.husbandry.estimate;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.tidewright.numerics.filter.Measurement;
 import org.tidewright.plan.method.WaterQuantity;
 
@@ -15,9 +13,9 @@ import org.tidewright.plan.method.WaterQuantity;
  *
  * @param measurements of the readings, in their order
  * @param setAside places of readings that are not learnt from
- * @param jumps before a stop: quantities whose level may have changed there by anything
+ * @param jumps places of readings just before which the level may have changed by anything
  */
-record Evidence(List<Measurement> measurements, Set<Integer> setAside, Map<Integer, Set<WaterQuantity>> jumps) {
+record Evidence(List<Measurement> measurements, BitSet setAside, BitSet jumps) {
 
     /** Readings around one, itself included, among which the middle one is sought. */
     private static final int AROUND = 7;
@@ -30,7 +28,7 @@ record Evidence(List<Measurement> measurements, Set<Integer> setAside, Map<Integ
             Inputs.Reading reading = timeline.readings().get(i);
             measurements.add(timeline.model().measure(reading.method(), reading.time(), reading.value(), levels[i]));
         }
-        return new Evidence(measurements, Set.of(), Map.of());
+        return new Evidence(measurements, new BitSet(), new BitSet());
     }
 
     /**
@@ -59,25 +57,29 @@ record Evidence(List<Measurement> measurements, Set<Integer> setAside, Map<Integ
     }
 
     boolean counts(int reading) {
-        return !setAside.contains(reading);
+        return !setAside.get(reading);
+    }
+
+    boolean jumps(int reading) {
+        return jumps.get(reading);
     }
 
     Evidence without(int reading) {
-        Set<Integer> more = new HashSet<>(setAside);
-        more.add(reading);
-        return new Evidence(measurements, more, jumps);
+        return new Evidence(measurements, with(setAside, reading), jumps);
     }
 
-    Evidence jumping(int stop, WaterQuantity quantity) {
-        Map<Integer, Set<WaterQuantity>> more = new HashMap<>(jumps);
-        Set<WaterQuantity> there = new HashSet<>(more.getOrDefault(stop, Set.of()));
-        there.add(quantity);
-        more.put(stop, there);
-        return new Evidence(measurements, setAside, more);
+    Evidence jumping(int before) {
+        return new Evidence(measurements, setAside, with(jumps, before));
     }
 
     /** With what another screening of the same readings found. */
     Evidence finding(Evidence other) {
         return new Evidence(measurements, other.setAside, other.jumps);
+    }
+
+    private static BitSet with(BitSet places, int place) {
+        BitSet more = (BitSet) places.clone();
+        more.set(place);
+        return more;
     }
 }

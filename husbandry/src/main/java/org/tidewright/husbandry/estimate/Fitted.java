@@ -1,11 +1,12 @@
 package org.tidewright.husbandry.estimate;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.tidewright.numerics.filter.Belief;
 import org.tidewright.numerics.filter.Hindsight;
+import org.tidewright.numerics.filter.Innovation;
 import org.tidewright.numerics.filter.LinearFilter;
+import org.tidewright.numerics.filter.Measurement;
 import org.tidewright.numerics.filter.Passage;
 import org.tidewright.numerics.filter.Stretch;
 import org.tidewright.plan.method.TestMethod;
@@ -16,25 +17,38 @@ final class Fitted {
     /** The first screening is lenient, or what wanders more than usual would be taken for errors. */
     private static final double LENIENT = 1;
 
+    /** Noise is learnt from so many days: what a system was like before matters less, and costs time. */
+    static final double LATELY = 730;
+
+    /** The reaction of calcification is known to no more than a third; so far off it need not be mended. */
+    private static final double CLOSE_ENOUGH = 0.1;
+
     private final WaterModel model;
     private final Timeline timeline;
     private final Reckoning reckoning;
-    private final NoiseFit.Found noise;
-    private final List<Hindsight> arriving = new ArrayList<>();
+    private final double[] sizes;
+    private final List<Hindsight> arriving;
+    private final Innovation[] off;
 
-    private Fitted(WaterModel model, Timeline timeline, Reckoning reckoning, NoiseFit.Found noise) {
+    private Fitted(WaterModel model, Timeline timeline, Reckoning reckoning, double[] sizes) {
         this.model = model;
         this.timeline = timeline;
         this.reckoning = reckoning;
-        this.noise = noise;
+        this.sizes = sizes;
         Hindsight[] kept = new Hindsight[timeline.stops().size()];
+        off = new Innovation[timeline.readings().size()];
         reckoning.goBack(new Reckoning.WayBack() {
+            @Override
+            public void reading(int place, Innovation againstAllOthers) {
+                off[place] = againstAllOthers;
+            }
+
             @Override
             public void arriving(int stop, Hindsight later) {
                 kept[stop] = later.copy();
             }
         });
-        arriving.addAll(List.of(kept));
+        arriving = List.of(kept);
     }
 
     /** Of quantities that have readings. */
@@ -53,13 +67,19 @@ final class Fitted {
         draft.shake(NoiseFit.usual(first, LENIENT));
         Reckoning lenient = Screening.screen(draft, Evidence.of(draft));
 
-        WaterModel model = new WaterModel(inputs, quantities, methods, reaction(inputs, first, lenient.last()), null);
-        Timeline timeline = Timeline.of(model);
+        double found = reaction(inputs, first, lenient.last());
+        boolean asExpected = Math.abs(found - expected) <= CLOSE_ENOUGH * expected;
+        WaterModel model = asExpected ? first : new WaterModel(inputs, quantities, methods, found, null);
+        Timeline timeline = asExpected ? draft : Timeline.of(model);
         Evidence all = Evidence.of(timeline);
-        double[] sizes = NoiseFit.sizes(timeline, all.finding(lenient.evidence()), NoiseFit.usual(model, 0));
-        Reckoning strict = Screening.screen(timeline, all);
-        NoiseFit.Found noise = NoiseFit.found(timeline, strict.evidence(), sizes);
-        return new Fitted(model, timeline, Screening.screen(timeline, all), noise);
+        Timeline lately = timeline.after(inputs.until() - LATELY);
+        double[] sizes = NoiseFit.sizes(lately, all.finding(lenient.evidence()), NoiseFit.usual(model, 0));
+        timeline.shake(sizes);
+        Evidence strict = Screening.screen(timeline, all).evidence();
+        sizes = NoiseFit.sizes(lately, strict, sizes);
+        timeline.shake(sizes);
+        Evidence last = Screening.screen(timeline, strict).evidence();
+        return new Fitted(model, timeline, Reckoning.kept(timeline, last), sizes);
     }
 
     /** How fast alkalinity falls back to where its use is what it was: that depends on the use itself. */
@@ -89,8 +109,29 @@ final class Fitted {
         return reckoning;
     }
 
-    NoiseFit.Found noise() {
-        return noise;
+    /** Of each noise of the model, as learnt. */
+    double[] sizes() {
+        return sizes;
+    }
+
+    /** Standard errors of their natural logarithms; as long to find as they were themselves. */
+    double[] errorsOfSizes() {
+        Timeline lately = Timeline.of(model).after(model.inputs().until() - LATELY);
+        return NoiseFit.errors(lately, reckoning.evidence(), sizes);
+    }
+
+    /** How far a reading stands from what all others let expect. */
+    Innovation off(int place) {
+        Innovation known = off[place];
+        if (known != null) {
+            return known;
+        }
+        Inputs.Reading reading = timeline.readings().get(place);
+        Measurement measurement = reckoning.evidence().measurements().get(place);
+        Belief others = at(reading.time());
+        double spread = others.standardError(measurement.row());
+        return new Innovation(
+                measurement.value() - others.mean(measurement.row()), spread * spread + measurement.variance());
     }
 
     /** What is believed of a time, in the light of all readings. */
@@ -135,7 +176,7 @@ final class Fitted {
     private void pass(LinearFilter filter, WaterModel through, double from, double to) {
         Stretch stretch = through.structure().stretch(to - from);
         Passage passage = through.passage(stretch, from);
-        stretch.shake(passage, noise.sizes());
+        stretch.shake(passage, sizes);
         filter.pass(passage);
     }
 

@@ -68,7 +68,7 @@ public final class Foresight {
         WaterModel probed =
                 new WaterModel(known.inputs(), known.quantities(), methods, known.reaction(), estimate.quantity());
         Belief then = probed.taken(known, fitted.ahead(changing, known));
-        return run(probed, then, fitted.noise().sizes(), estimate.quantity(), changing, tests);
+        return run(probed, then, fitted.sizes(), estimate.quantity(), changing, tests);
     }
 
     /** From what a model that probes the quantity believes when the change is made. */

@@ -1,5 +1,6 @@
 package org.tidewright.husbandry.estimate;
 
+import java.util.Arrays;
 import java.util.List;
 import org.tidewright.numerics.filter.Hindsight;
 import org.tidewright.numerics.optimum.QuasiNewton;
@@ -13,7 +14,10 @@ import org.tidewright.numerics.optimum.QuasiNewton;
  */
 final class NoiseFit {
     /** Gain in log likelihood that is not worth another run. */
-    private static final double TOLERANCE = 0.01;
+    private static final double TOLERANCE = 0.02;
+
+    /** Sizes may well differ from what is usual by half a standard error. */
+    private static final double REACH = 0.5;
 
     private static final int MOST_RUNS = 30;
     private static final double STEP = 0.05;
@@ -21,16 +25,6 @@ final class NoiseFit {
     private final Timeline timeline;
     private final Evidence evidence;
     private final List<WaterModel.Noise> noises;
-
-    /**
-     * What was found.
-     *
-     * @param sizes of each noise of the model
-     * @param errors of their natural logarithms, one standard error
-     * @param runs of the filter it took
-     * @param settled whether it came to rest within the runs it was allowed
-     */
-    record Found(double[] sizes, double[] errors, int runs, boolean settled) {}
 
     private NoiseFit(Timeline timeline, Evidence evidence) {
         this.timeline = timeline;
@@ -41,19 +35,32 @@ final class NoiseFit {
     /** From some sizes on; the timeline is left with the noise that was found. */
     static double[] sizes(Timeline timeline, Evidence evidence, double[] from) {
         NoiseFit fit = new NoiseFit(timeline, evidence);
-        double[] sizes = fit.sizes(fit.fit(from).place());
+        double[] reach = new double[from.length];
+        Arrays.fill(reach, REACH);
+        QuasiNewton.Least least = QuasiNewton.minimise(fit::unlikely, fit.place(from), reach, TOLERANCE, MOST_RUNS);
+        double[] sizes = fit.sizes(least.place());
         timeline.shake(sizes);
         return sizes;
     }
 
-    /** The same with its errors. */
-    static Found found(Timeline timeline, Evidence evidence, double[] from) {
+    /**
+     * Standard errors of the natural logarithms of sizes that were found, from how the slope along each changes with it.
+     */
+    static double[] errors(Timeline timeline, Evidence evidence, double[] found) {
         NoiseFit fit = new NoiseFit(timeline, evidence);
-        QuasiNewton.Least least = fit.fit(from);
-        double[] errors = fit.errors(least);
-        double[] sizes = fit.sizes(least.place());
-        timeline.shake(sizes);
-        return new Found(sizes, errors, least.evaluations() + errors.length, least.settled());
+        double[] place = fit.place(found);
+        double[] here = new double[place.length];
+        fit.unlikely(place, here);
+        double[] errors = new double[place.length];
+        double[] there = new double[place.length];
+        for (int i = 0; i < errors.length; i++) {
+            double[] beside = place.clone();
+            beside[i] += STEP;
+            fit.unlikely(beside, there);
+            double curvature = (there[i] - here[i]) / STEP;
+            errors[i] = fit.noises.get(i).prior().spread() / Math.sqrt(Math.max(1, curvature));
+        }
+        return errors;
     }
 
     /** As many standard errors of its prior above what is usual. */
@@ -64,15 +71,14 @@ final class NoiseFit {
                 .toArray();
     }
 
-    private QuasiNewton.Least fit(double[] from) {
-        double[] start = new double[from.length];
-        double[] reach = new double[from.length];
-        for (int i = 0; i < start.length; i++) {
-            WaterModel.Noise noise = noises.get(i);
-            start[i] = Math.log(from[i] / noise.prior().usual()) / noise.prior().spread();
-            reach[i] = 0.5;
+    /** Distances of sizes to what is usual, in standard errors of the prior. */
+    private double[] place(double[] sizes) {
+        double[] place = new double[sizes.length];
+        for (int i = 0; i < place.length; i++) {
+            Priors.Walk prior = noises.get(i).prior();
+            place[i] = Math.log(sizes[i] / prior.usual()) / prior.spread();
         }
-        return QuasiNewton.minimise(this::unlikely, start, reach, TOLERANCE, MOST_RUNS);
+        return place;
     }
 
     /** Sizes from their distances to what is usual, in standard errors of the prior. */
@@ -89,7 +95,7 @@ final class NoiseFit {
     private double unlikely(double[] place, double[] slopes) {
         double[] sizes = sizes(place);
         timeline.shake(sizes);
-        Reckoning reckoning = Reckoning.of(timeline, evidence);
+        Reckoning reckoning = Reckoning.passing(timeline, evidence);
         double value = -reckoning.logLikelihood();
         for (int i = 0; i < place.length; i++) {
             value += place[i] * place[i] / 2;
@@ -105,20 +111,5 @@ final class NoiseFit {
             }
         });
         return value;
-    }
-
-    /** From the curvature along each size alone, by a step along the slopes. */
-    private double[] errors(QuasiNewton.Least least) {
-        int size = least.place().length;
-        double[] errors = new double[size];
-        double[] slopes = new double[size];
-        for (int i = 0; i < size; i++) {
-            double[] beside = least.place().clone();
-            beside[i] += STEP;
-            unlikely(beside, slopes);
-            double curvature = (slopes[i] - least.slopes()[i]) / STEP;
-            errors[i] = noises.get(i).prior().spread() / Math.sqrt(Math.max(1, curvature));
-        }
-        return errors;
     }
 }

@@ -28,10 +28,19 @@ record Reckoning(
     /** A jump that is granted may be as large as what kept systems differ by. */
     private static final double OF_ANY_SIZE = 1;
 
-    /** With the noise that was filled into the timeline. */
-    static Reckoning of(Timeline timeline, Evidence evidence) {
+    /** With the noise that was filled into the timeline, all beliefs kept. */
+    static Reckoning kept(Timeline timeline, Evidence evidence) {
+        return of(timeline, evidence, true);
+    }
+
+    /** The same for its likelihood and hindsight alone, which is quicker. */
+    static Reckoning passing(Timeline timeline, Evidence evidence) {
+        return of(timeline, evidence, false);
+    }
+
+    private static Reckoning of(Timeline timeline, Evidence evidence, boolean keeping) {
         WaterModel model = timeline.model();
-        LinearFilter filter = new LinearFilter(model.start());
+        LinearFilter filter = new LinearFilter(model.start(), keeping);
         model.stated().forEach(filter::learn);
         model.inputs().checks().stream()
                 .filter(check -> model.reads(check.method()))
@@ -41,11 +50,7 @@ record Reckoning(
         int moments = 1;
         for (int i = 0; i < arrivals.length; i++) {
             Timeline.Stop stop = timeline.stops().get(i);
-            if (evidence.jumps().containsKey(i)) {
-                filter.pass(loosened(model, stop.passage(), evidence, i));
-            } else {
-                filter.pass(stop.passage());
-            }
+            filter.pass(loosened(timeline, stop, evidence));
             arrivals[i] = moments++;
             for (int reading : stop.readings()) {
                 surprises[reading] = evidence.counts(reading)
@@ -60,26 +65,25 @@ record Reckoning(
         return new Reckoning(timeline, evidence, filter.moments(), arrivals, surprises, filter.logLikelihood());
     }
 
-    private static Passage loosened(WaterModel model, Passage passage, Evidence evidence, int stop) {
-        double[][] noise = passage.noise().clone();
-        for (WaterQuantity quantity : evidence.jumps().getOrDefault(stop, java.util.Set.of())) {
-            double[] along = model.trendRow(quantity);
-            double size = OF_ANY_SIZE * Priors.of(quantity).usualLevel().standardError();
-            for (int i = 0; i < along.length; i++) {
-                if (along[i] != 0) {
-                    noise[i] = noise[i].clone();
-                    noise[i][i] += size * size;
-                }
+    /** The way to a stop, with room for the jumps that are granted there. */
+    private static Passage loosened(Timeline timeline, Timeline.Stop stop, Evidence evidence) {
+        Passage passage = stop.passage();
+        for (int reading : stop.readings()) {
+            if (evidence.jumps(reading)) {
+                WaterQuantity quantity = timeline.readings().get(reading).quantity();
+                int level = timeline.model().levelState(quantity);
+                double size = OF_ANY_SIZE * Priors.of(quantity).usualLevel().standardError();
+                double[][] noise = passage.noise().clone();
+                noise[level] = noise[level].clone();
+                noise[level][level] += size * size;
+                passage = passage.shakenBy(noise);
             }
         }
-        return new Passage(passage.matrix(), passage.input(), noise);
+        return passage;
     }
 
     /** Watches a way back over all stops, the last one first. */
     interface WayBack {
-        /** The state after all that was read at a stop, before its events: what was believed, and all that came later. */
-        default void leaving(int stop, Belief believed, Hindsight later) {}
-
         /** A reading that was learnt from: how far it stands from what all others let expect. */
         default void reading(int place, Innovation againstAllOthers) {}
 
@@ -96,12 +100,11 @@ record Reckoning(
                 later.goBack(moments.get(arrivals[i] + j).passage());
             }
             Moment arrival = moments.get(arrivals[i]);
-            way.leaving(i, arrival.filtered(), later);
-            int learnt = arrival.lessons().size() - 1;
-            for (int j = stop.readings().size() - 1; j >= 0; j--) {
-                int place = stop.readings().get(j);
+            int learnt = arrival.lessons() - 1;
+            for (int j = stop.readings().length - 1; j >= 0; j--) {
+                int place = stop.readings()[j];
                 if (evidence.counts(place)) {
-                    Lesson lesson = arrival.lessons().get(learnt--);
+                    Lesson lesson = arrival.lesson(learnt--);
                     way.reading(place, later.againstAllOthers(lesson));
                     later.goBack(lesson);
                 }

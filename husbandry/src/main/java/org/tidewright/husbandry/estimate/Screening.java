@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.tidewright.numerics.filter.Hindsight;
 import org.tidewright.numerics.filter.Innovation;
 import org.tidewright.numerics.filter.Measurement;
@@ -57,25 +56,23 @@ final class Screening {
         }
     }
 
-    /** What of the evidence may be learnt from, with the noise that was filled into the timeline. */
+    /** What of the evidence may be learnt from, with the noise that was filled into the timeline; what was found stands. */
     static Reckoning screen(Timeline timeline, Evidence evidence) {
         return new Screening(timeline).screen(evidence);
     }
 
     private Reckoning screen(Evidence all) {
         Evidence evidence = all;
-        Reckoning reckoning = Reckoning.of(timeline, evidence);
+        Reckoning reckoning = Reckoning.passing(timeline, evidence);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             List<Finding> findings = findings(reckoning);
             if (findings.isEmpty()) {
                 return reckoning;
             }
             for (Finding finding : findings) {
-                evidence = finding.jump()
-                        ? evidence.jumping(stopOf[finding.reading()], quantity(finding.reading()))
-                        : evidence.without(finding.reading());
+                evidence = finding.jump() ? evidence.jumping(finding.reading()) : evidence.without(finding.reading());
             }
-            reckoning = Reckoning.of(timeline, evidence);
+            reckoning = Reckoning.passing(timeline, evidence);
         }
         return reckoning;
     }
@@ -137,9 +134,7 @@ final class Screening {
     /** Whether two readings on each side of a jump just before one agree about it. */
     private boolean isAgreed(int reading, double jump, Evidence evidence) {
         List<Integer> of = of(quantity(reading));
-        boolean granted =
-                evidence.jumps().getOrDefault(stopOf[reading], Set.of()).contains(quantity(reading));
-        return !granted
+        return !evidence.jumps(reading)
                 && agree(of.subList(rank[reading], of.size()), jump, evidence)
                 && agree(reversed(of.subList(0, rank[reading])), jump, evidence);
     }

@@ -1,7 +1,6 @@
 package org.tidewright.husbandry.estimate;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -24,13 +23,7 @@ record Timeline(WaterModel model, List<Inputs.Reading> readings, List<Stop> stop
      * @param readings places in the list of all
      * @param events what then happened at once
      */
-    record Stop(
-            double since,
-            double time,
-            Stretch stretch,
-            Passage passage,
-            List<Integer> readings,
-            List<Passage> events) {}
+    record Stop(double since, double time, Stretch stretch, Passage passage, int[] readings, List<Passage> events) {}
 
     /** Of a model's quantities. */
     static Timeline of(WaterModel model) {
@@ -76,11 +69,21 @@ record Timeline(WaterModel model, List<Inputs.Reading> readings, List<Stop> stop
                     time,
                     stretch,
                     model.passage(stretch, since),
-                    read.getOrDefault(time, List.of()),
+                    read.getOrDefault(time, List.of()).stream()
+                            .mapToInt(Integer::intValue)
+                            .toArray(),
                     happened.getOrDefault(time, List.of())));
             since = time;
         }
-        return new Timeline(model, readings, Collections.unmodifiableList(stops));
+        return new Timeline(model, readings, List.copyOf(stops));
+    }
+
+    /** The part of it that lies after a time; what was read and happened before is not known there. */
+    Timeline after(double time) {
+        return new Timeline(
+                model,
+                readings,
+                stops.stream().filter(stop -> stop.time() > time).toList());
     }
 
     /** Fills in the noise of every passage. */

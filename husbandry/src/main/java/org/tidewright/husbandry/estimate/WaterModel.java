@@ -356,8 +356,12 @@ final class WaterModel {
     /** The level over the day. */
     double[] trendRow(WaterQuantity quantity) {
         double[] row = new double[states.size()];
-        row[index(level(quantity))] = 1;
+        row[levelState(quantity)] = 1;
         return row;
+    }
+
+    int levelState(WaterQuantity quantity) {
+        return index(level(quantity));
     }
 
     /** What the system uses a day. */
@@ -410,7 +414,8 @@ final class WaterModel {
 
     /** From one time to another, with what was dosed; without noise, which {@link Stretch#shake} fills in. */
     Passage passage(Stretch stretch, double from) {
-        Passage passage = stretch.passage();
+        double[][] matrix = stretch.matrix();
+        double[] input = new double[matrix.length];
         for (Solution solution : inputs.solutions()) {
             Integer strength = states.get(strength(solution));
             double amount = strength == null ? 0 : solution.amount(from, from + stretch.time());
@@ -421,33 +426,35 @@ final class WaterModel {
                 }
                 double[] risen = stretch.evenly(rises);
                 for (int i = 0; i < risen.length; i++) {
-                    passage.input()[i] += risen[i];
-                    passage.matrix()[i][strength] += risen[i];
+                    input[i] += risen[i];
+                    matrix[i][strength] += risen[i];
                 }
             }
         }
-        return passage;
+        return new Passage(matrix, input, new double[matrix.length][matrix.length]);
     }
 
     /** Water changed: levels and what is not known of them shrink alike, and the new water brings its own doubt. */
     Passage renewal(Renewal renewal) {
-        Passage passage = still();
+        double[][] matrix = structure.stretch(0).matrix();
+        double[] input = new double[matrix.length];
+        double[][] noise = new double[matrix.length][matrix.length];
         double share = renewal.share();
         for (WaterQuantity quantity : quantities) {
             Known water = renewal.newWater().get(quantity);
             if (water != null) {
                 int level = index(level(quantity));
-                passage.matrix()[level][level] = 1 - share;
-                passage.input()[level] = share * water.value();
-                passage.noise()[level][level] = Math.pow(share * water.standardError(), 2);
+                matrix[level][level] = 1 - share;
+                input[level] = share * water.value();
+                noise[level][level] = Math.pow(share * water.standardError(), 2);
             }
         }
-        return passage;
+        return new Passage(matrix, input, noise);
     }
 
     /** Something moved: what is used may have changed at once. */
     Passage upset() {
-        Passage passage = still();
+        Passage passage = structure.stretch(0).passage();
         loosen(passage, CALCIFICATION, UPSET * expected(ALKALINITY).use().value());
         loosen(
                 passage,
@@ -467,10 +474,6 @@ final class WaterModel {
         if (index != null) {
             passage.noise()[index][index] += error * error;
         }
-    }
-
-    private Passage still() {
-        return structure.stretch(0).passage();
     }
 
     /** What another model of the same quantities believed, where it had the same states; the start's for the others. */

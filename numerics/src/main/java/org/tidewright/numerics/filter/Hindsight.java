@@ -14,18 +14,16 @@ package org.tidewright.numerics.filter;
  * Methods, sections 4.4 and 7.5.
  */
 public final class Hindsight {
-    private double[] slope;
-    private double[][] curvature;
-    private double[] spareRow;
-    private double[][] spare;
+    private final double[] slope;
+    private final double[][] curvature;
+    private final double[] spare;
     private final double[][] scratch;
 
     /** Of a moment after which nothing was measured. */
     public Hindsight(int states) {
         slope = new double[states];
         curvature = new double[states][states];
-        spareRow = new double[states];
-        spare = new double[states][states];
+        spare = new double[states];
         scratch = new double[states][states];
     }
 
@@ -35,17 +33,17 @@ public final class Hindsight {
         double[] gain = lesson.gain();
         double variance = lesson.innovation().variance();
         double pull = lesson.innovation().value() / variance - Rows.dot(gain, slope);
-        Rows.multiply(gain, curvature, spareRow);
-        double half = 0.5 * (1 / variance + Rows.dot(gain, spareRow));
+        Rows.multiply(gain, curvature, spare);
+        double half = 0.5 * (1 / variance + Rows.dot(gain, spare));
         for (int i = 0; i < row.length; i++) {
-            spareRow[i] = half * row[i] - spareRow[i];
+            spare[i] = half * row[i] - spare[i];
         }
         for (int i = 0; i < row.length; i++) {
             if (row[i] != 0) {
                 slope[i] += row[i] * pull;
-                Rows.add(row[i], spareRow, curvature[i]);
+                Rows.add(row[i], spare, curvature[i]);
                 for (int j = 0; j < row.length; j++) {
-                    curvature[j][i] += spareRow[j] * row[i];
+                    curvature[j][i] += spare[j] * row[i];
                 }
             }
         }
@@ -53,34 +51,20 @@ public final class Hindsight {
 
     /** Goes back over a passage. */
     public void goBack(Passage passage) {
-        double[][] matrix = passage.matrix();
-        int size = slope.length;
-        double[][] turned = new double[size][size];
-        for (int i = 0; i < size; i++) {
-            for (int j = 0; j < size; j++) {
-                turned[j][i] = matrix[i][j];
-            }
-        }
-        for (int i = 0; i < size; i++) {
-            spareRow[i] = Rows.dot(turned[i], slope);
-        }
-        Rows.sandwich(turned, curvature, spare, scratch);
-        double[] row = slope;
-        slope = spareRow;
-        spareRow = row;
-        double[][] matrices = curvature;
-        curvature = spare;
-        spare = matrices;
+        passage.back().move(slope, spare);
+        passage.back().moveBothWays(curvature, scratch);
     }
 
     /** What was believed, in the light of what came after. */
     public Belief sharpen(Belief believed) {
         int size = slope.length;
+        double[][] before = believed.covariance();
         double[][] covariance = new double[size][size];
-        Rows.sandwich(believed.covariance(), curvature, covariance, scratch);
         for (int i = 0; i < size; i++) {
-            for (int j = 0; j < size; j++) {
-                covariance[i][j] = believed.covariance()[i][j] - covariance[i][j];
+            Rows.multiply(before[i], curvature, spare);
+            for (int j = 0; j <= i; j++) {
+                covariance[i][j] = before[i][j] - Rows.dot(spare, before[j]);
+                covariance[j][i] = covariance[i][j];
             }
         }
         return new Belief(sharpenMean(believed), covariance);
@@ -138,9 +122,9 @@ public final class Hindsight {
     /** A copy that stays as it is now. */
     public Hindsight copy() {
         Hindsight copy = new Hindsight(slope.length);
-        copy.slope = slope.clone();
+        System.arraycopy(slope, 0, copy.slope, 0, slope.length);
         for (int i = 0; i < slope.length; i++) {
-            copy.curvature[i] = curvature[i].clone();
+            System.arraycopy(curvature[i], 0, copy.curvature[i], 0, slope.length);
         }
         return copy;
     }

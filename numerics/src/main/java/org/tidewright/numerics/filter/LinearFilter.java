@@ -12,33 +12,43 @@ import java.util.List;
  * inverse (Durbin and Koopman 2012, Time Series Analysis by State Space Methods, section 6.4).
  */
 public final class LinearFilter {
-    private double[] mean;
-    private double[][] covariance;
-    private double logLikelihood;
+    private final double[] mean;
+    private final double[][] covariance;
+    private final boolean keeping;
     private final double[][] scratch;
     private final List<Moment> moments = new ArrayList<>();
+    private double logLikelihood;
 
+    /** One that keeps what it believed at every moment. */
     public LinearFilter(Belief start) {
+        this(start, true);
+    }
+
+    /**
+     * A filter.
+     *
+     * @param keeping whether it keeps what it believed at every moment, or only what is needed for likelihood and hindsight
+     */
+    public LinearFilter(Belief start, boolean keeping) {
         int size = start.mean().length;
         mean = start.mean().clone();
         covariance = copy(start.covariance());
+        this.keeping = keeping;
         scratch = new double[size][size];
         moments.add(new Moment(Passage.none(size)));
     }
 
     /** Moves on in time. */
     public void pass(Passage passage) {
-        int size = mean.length;
-        here().leave(new Belief(mean, covariance));
-        double[] moved = passage.input().clone();
-        double[][] spread = new double[size][size];
-        Rows.sandwich(passage.matrix(), covariance, spread, scratch);
-        for (int i = 0; i < size; i++) {
-            moved[i] += Rows.dot(passage.matrix()[i], mean);
-            Rows.add(1, passage.noise()[i], spread[i]);
+        if (keeping) {
+            here().leave(belief());
         }
-        mean = moved;
-        covariance = spread;
+        passage.forth().move(mean, scratch[0]);
+        passage.forth().moveBothWays(covariance, scratch);
+        for (int i = 0; i < mean.length; i++) {
+            mean[i] += passage.input()[i];
+            Rows.add(1, passage.noise()[i], covariance[i]);
+        }
         moments.add(new Moment(passage));
     }
 

@@ -1,14 +1,12 @@
 package org.tidewright.numerics.filter;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** A time at which a filter stopped: the passage that led there, what was learnt there, and what was believed then. */
 public final class Moment {
     private final Passage passage;
-    private final List<Lesson> lessons = new ArrayList<>(2);
+    private Lesson[] lessons = new Lesson[0];
     private @Nullable Belief filtered;
 
     Moment(Passage passage) {
@@ -16,7 +14,8 @@ public final class Moment {
     }
 
     void add(Lesson lesson) {
-        lessons.add(lesson);
+        lessons = Arrays.copyOf(lessons, lessons.length + 1);
+        lessons[lessons.length - 1] = lesson;
     }
 
     void leave(Belief belief) {
@@ -28,15 +27,20 @@ public final class Moment {
         return passage;
     }
 
-    /** In the order in which they were learnt. */
-    public List<Lesson> lessons() {
-        return Collections.unmodifiableList(lessons);
+    /** How many measurements were learnt here. */
+    public int lessons() {
+        return lessons.length;
+    }
+
+    /** One of them, in the order in which they were learnt. */
+    public Lesson lesson(int place) {
+        return lessons[place];
     }
 
     /** What was believed when all measurements of this time were learnt. */
     public Belief filtered() {
         if (filtered == null) {
-            throw new IllegalStateException("the filter still stands at this moment");
+            throw new IllegalStateException("the filter stands here still, or does not keep what it believes");
         }
         return filtered;
     }

@@ -41,33 +41,4 @@ final class Rows {
         }
         return sum;
     }
-
-    /** matrix · symmetric · matrixᵀ, exactly symmetric, into a result that is overwritten. */
-    static void sandwich(double[][] matrix, double[][] symmetric, double[][] result, double[][] scratch) {
-        int size = matrix.length;
-        for (int i = 0; i < size; i++) {
-            multiply(matrix[i], symmetric, scratch[i]);
-        }
-        transpose(scratch); // now symmetric · matrixᵀ
-        for (int i = 0; i < size; i++) {
-            multiply(matrix[i], scratch, result[i]);
-        }
-        for (int i = 0; i < size; i++) {
-            for (int j = 0; j < i; j++) {
-                double middle = 0.5 * (result[i][j] + result[j][i]);
-                result[i][j] = middle;
-                result[j][i] = middle;
-            }
-        }
-    }
-
-    private static void transpose(double[][] square) {
-        for (int i = 0; i < square.length; i++) {
-            for (int j = 0; j < i; j++) {
-                double held = square[i][j];
-                square[i][j] = square[j][i];
-                square[j][i] = held;
-            }
-        }
-    }
 }

@@ -16,8 +16,8 @@ public final class Smoother {
         for (int i = moments.size() - 1; i > 0; i--) {
             Moment moment = moments.get(i);
             smoothed.add(later.sharpen(moment.filtered()));
-            for (int j = moment.lessons().size() - 1; j >= 0; j--) {
-                later.goBack(moment.lessons().get(j));
+            for (int j = moment.lessons() - 1; j >= 0; j--) {
+                later.goBack(moment.lesson(j));
             }
             later.goBack(moment.passage());
         }

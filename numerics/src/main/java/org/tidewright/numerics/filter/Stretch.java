@@ -10,10 +10,10 @@ import java.util.stream.IntStream;
  *
  * <p>What depends on the length alone is worked out once, so that sizes can be tried one after the other. M is found by
  * Gauss's rule, to the last digits of a double: for a walk v is a straight line, and where something falls back the time is
- * cut into parts in which it falls by no more than a factor of e².
+ * cut into parts in which it falls by no more than half.
  */
 public final class Stretch {
-    private static final double FALL_IN_A_PART = 2;
+    private static final double FALL_IN_A_PART = 0.7;
     private static final int MOST_PARTS = 64;
 
     private final StructuralModel model;
@@ -68,14 +68,19 @@ public final class Stretch {
         return time;
     }
 
+    /** A copy of F, for a passage in which more happens. */
+    public double[][] matrix() {
+        double[][] copy = new double[matrix.length][];
+        for (int i = 0; i < copy.length; i++) {
+            copy[i] = matrix[i].clone();
+        }
+        return copy;
+    }
+
     /** A passage in which nothing comes, without noise: {@link #shake} fills that in. */
     public Passage passage() {
         int size = matrix.length;
-        double[][] copy = new double[size][];
-        for (int i = 0; i < size; i++) {
-            copy[i] = matrix[i].clone();
-        }
-        return new Passage(copy, new double[size], new double[size][size]);
+        return new Passage(matrix, new double[size], new double[size][size]);
     }
 
     /**

@@ -72,9 +72,7 @@ class HindsightTest {
         List<Moment> moments = filter.moments();
         Hindsight later = new Hindsight(3);
         for (int i = moments.size() - 1; i > reading + 1; i--) {
-            for (Lesson lesson : moments.get(i).lessons()) {
-                later.goBack(lesson);
-            }
+            later.goBack(moments.get(i).lesson(0));
             later.goBack(moments.get(i).passage());
         }
         return later;
@@ -86,7 +84,7 @@ class HindsightTest {
             Log log = Log.in(draw);
             int which = draw.whole(0, log.gaps.length - 1);
             LinearFilter all = log.without(-1);
-            Lesson lesson = all.moments().get(which + 1).lessons().get(0);
+            Lesson lesson = all.moments().get(which + 1).lesson(0);
             Innovation found = backTo(all, which).againstAllOthers(lesson);
 
             Belief others = Smoother.smooth(log.without(which)).get(which);
@@ -104,7 +102,7 @@ class HindsightTest {
             int which = draw.whole(1, log.gaps.length - 1);
             LinearFilter all = log.without(-1);
             Hindsight later = backTo(all, which);
-            later.goBack(all.moments().get(which + 1).lessons().get(0));
+            later.goBack(all.moments().get(which + 1).lesson(0));
             Innovation jump = later.jump(LEVEL);
 
             double vague = 4;
@@ -129,7 +127,7 @@ class HindsightTest {
                 Hindsight later = new Hindsight(3);
                 List<Moment> moments = filter.moments();
                 for (int i = moments.size() - 1; i > 0; i--) {
-                    later.goBack(moments.get(i).lessons().get(0));
+                    later.goBack(moments.get(i).lesson(0));
                     slope += MODEL.stretch(log.gaps[i - 1]).slope(source, log.sizes[source], later);
                     later.goBack(moments.get(i).passage());
                 }
@@ -156,7 +154,7 @@ class HindsightTest {
             double share = draw.between(0.1, 0.9);
             LinearFilter all = log.without(-1);
             Hindsight later = backTo(all, which);
-            later.goBack(all.moments().get(which + 1).lessons().get(0));
+            later.goBack(all.moments().get(which + 1).lesson(0));
             double rest = (1 - share) * log.gaps[which];
             Passage onward = passage(rest, log.sizes);
             later.goBack(onward);

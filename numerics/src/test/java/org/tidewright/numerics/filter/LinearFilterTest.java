@@ -121,11 +121,14 @@ class LinearFilterTest {
                     new double[] {draw.between(-1, 1), draw.between(-1, 1)},
                     covariance(draw, 2, 1).getData());
             List<Passage> passages = new ArrayList<>();
+            List<RealMatrix> matrices = new ArrayList<>();
             List<Measurement> measurements = new ArrayList<>();
             LinearFilter filter = new LinearFilter(start);
             for (int i = 0; i < times; i++) {
+                RealMatrix moving = matrix(draw, 2);
+                matrices.add(moving);
                 Passage passage = new Passage(
-                        matrix(draw, 2).getData(),
+                        moving.getData(),
                         new double[] {draw.between(-1, 1), 0},
                         covariance(draw, 2, 0.5).getData());
                 Measurement measurement =
@@ -142,14 +145,14 @@ class LinearFilterTest {
             RealMatrix spread = square(start.covariance());
             for (int i = 0; i < times; i++) {
                 Passage passage = passages.get(i);
-                RealMatrix matrix = square(passage.matrix());
+                RealMatrix matrix = matrices.get(i);
                 now = matrix.operate(now).add(vector(passage.input()));
                 spread = matrix.multiply(spread).multiplyTransposed(matrix).add(square(passage.noise()));
                 mean.setSubVector(2 * i, now);
                 RealMatrix across = spread;
                 all.setSubMatrix(across.getData(), 2 * i, 2 * i);
                 for (int j = i + 1; j < times; j++) {
-                    across = square(passages.get(j).matrix()).multiply(across);
+                    across = matrices.get(j).multiply(across);
                     all.setSubMatrix(across.getData(), 2 * j, 2 * i);
                     all.setSubMatrix(across.transpose().getData(), 2 * i, 2 * j);
                 }

@@ -28,7 +28,7 @@ class StructuralModelTest {
         double ofUse = 0.03;
         Passage passage = passage(LEVEL_AND_USE, time, new double[] {ofLevel, ofUse}, new double[2]);
         double q = ofUse * ofUse;
-        assertThat(passage.matrix()).isDeepEqualTo(new double[][] {{1, -time}, {0, 1}});
+        assertThat(LEVEL_AND_USE.stretch(time).matrix()).isDeepEqualTo(new double[][] {{1, -time}, {0, 1}});
         assertThat(passage.noise()[0][0])
                 .isCloseTo(ofLevel * ofLevel * time + q * time * time * time / 3, within(1e-15));
         assertThat(passage.noise()[0][1]).isCloseTo(-q * time * time / 2, within(1e-15));
@@ -167,7 +167,7 @@ class StructuralModelTest {
             filter.pass(passage(LEVEL_AND_USE, 1, sizes, new double[2]));
             filter.learn(new Measurement(8, new double[] {1, 0}, 1));
         }
-        return filter.moments().get(days).lessons().get(0);
+        return filter.moments().get(days).lesson(0);
     }
 
     @Test
