@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.tidewright.husbandry.advice.Advice;
+import org.tidewright.husbandry.limit.Keeping;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
@@ -219,7 +220,7 @@ public record ChangeSeries(
     }
 
     /** How many changes, and whether it stays. */
-    public Advice advice(WaterChange change, Animals animals) {
-        return new SeriesWords(this, change, animals).advice();
+    public Advice advice(WaterChange change, Keeping keeping) {
+        return new SeriesWords(this, change, keeping).advice();
     }
 }

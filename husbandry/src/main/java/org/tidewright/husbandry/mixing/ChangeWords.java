@@ -11,6 +11,8 @@ import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.limit.Keeping;
+import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.husbandry.mixing.Shift.Pace;
 import org.tidewright.husbandry.mixing.WaterChange.Split;
 import org.tidewright.plan.method.WaterQuantity;
@@ -20,14 +22,14 @@ final class ChangeWords {
     private static final double HOUR = 3600;
 
     private final WaterChange change;
-    private final Animals animals;
+    private final Keeping keeping;
     private final Sources sources = new Sources();
     private final String rates = Telling.rates(sources);
     private final String mixing = Telling.mixing(sources);
 
-    ChangeWords(WaterChange change, Animals animals) {
+    ChangeWords(WaterChange change, Keeping keeping) {
         this.change = change;
-        this.animals = animals;
+        this.keeping = keeping;
     }
 
     Advice advice() {
@@ -49,12 +51,12 @@ final class ChangeWords {
         return Sentence.of(
                 "Go ahead with ",
                 Telling.volume(change.volume()),
-                ": of what is known nothing moves by more than " + animals.words()
+                ": of what is known nothing moves by more than " + keeping.words()
                         + (comfortable ? " find comfortable in a day." : " bear in a day."));
     }
 
     private boolean isFast(Shift shift) {
-        return shift.pace(animals).compareTo(Pace.BRISK) >= 0;
+        return shift.pace(keeping).compareTo(Pace.BRISK) >= 0;
     }
 
     /**
@@ -65,22 +67,22 @@ final class ChangeWords {
     private @Nullable Shift worst(List<Shift> shifts) {
         return shifts.stream()
                 .filter(this::isFast)
-                .filter(shift -> shift.quantity() != WaterQuantity.NITRATE || shift.pace(animals) == Pace.SHOCK)
+                .filter(shift -> shift.quantity() != WaterQuantity.NITRATE || shift.pace(keeping) == Pace.SHOCK)
                 .max(Comparator.comparing((Shift shift) -> shift.quantity() != WaterQuantity.TEMPERATURE)
-                        .thenComparing(shift -> shift.pace(animals))
+                        .thenComparing(shift -> shift.pace(keeping))
                         .thenComparingDouble(this::waiting))
                 .orElse(null);
     }
 
     private double waiting(Shift shift) {
-        return change.split(shift.quantity(), animals)
+        return change.split(shift.quantity(), keeping)
                 .map(split -> split.parts() * split.apart())
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
     private Sentence tooFast(Shift shift, boolean act) {
         WaterQuantity quantity = shift.quantity();
-        Optional<Split> split = change.split(quantity, animals);
+        Optional<Split> split = change.split(quantity, keeping);
         Sentence reason = Sentence.of(
                 "in one go it would " + (shift.step() > 0 ? "raise the " : "lower the ") + quantity.words() + " by ",
                 Telling.step(quantity, shift.step()),
@@ -88,7 +90,7 @@ final class ChangeWords {
                 limits(shift));
         if (quantity == WaterQuantity.TEMPERATURE) {
             TemperatureMatch match =
-                    new TemperatureMatch(change, shift.rates(animals).get(0).comfortable());
+                    new TemperatureMatch(change, shift.rates(keeping).get(0).comfortable());
             Sentence range = Sentence.of(
                     "Bring the new water to between ",
                     Figure.exact(Measure.TEMPERATURE, match.coldest()),
@@ -99,7 +101,7 @@ final class ChangeWords {
         } else if (split.isEmpty()) {
             return Sentence.of("Do not pour it: ", reason, " Not even fifty parts keep that pace; mend the new water.");
         }
-        String better = shift.pace(animals) == Pace.SHOCK ? "Split it into " : "Better split it into ";
+        String better = shift.pace(keeping) == Pace.SHOCK ? "Split it into " : "Better split it into ";
         return Sentence.of(act ? better : "For " + quantity.words() + ", ", parts(split.get()), ": ", reason);
     }
 
@@ -116,13 +118,13 @@ final class ChangeWords {
     }
 
     private Sentence limits(Shift shift) {
-        List<SafeRate> broken = shift.rates(animals).stream()
+        List<SafeRate> broken = shift.rates(keeping).stream()
                 .filter(rate -> !rate.isComfortable(shift.step()))
                 .toList();
         SafeRate rate = broken.get(broken.size() - 1);
         return Sentence.of(
                 Telling.step(shift.quantity(), rate.comfortable()),
-                " " + Telling.per(rate.span()) + " is comfortable for " + animals.words() + ", ",
+                " " + Telling.per(rate.span()) + " is comfortable for " + keeping.words() + ", ",
                 Sentence.figure(Telling.step(shift.quantity(), rate.ceiling()), rates),
                 " the ceiling.");
     }

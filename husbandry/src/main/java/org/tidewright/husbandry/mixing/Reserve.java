@@ -6,6 +6,7 @@ import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.tidewright.husbandry.advice.Advice;
+import org.tidewright.husbandry.limit.Keeping;
+import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.density.Density;
 import org.tidewright.seawater.ions.WaterParcel;
@@ -25,7 +27,7 @@ public record SalinityCorrection(
         @Unit("1") double now,
         @Unit("1") double target,
         @Unit("m^3/s") double evaporation,
-        Animals animals) {
+        Keeping keeping) {
     /** Refuses what cannot be meant. */
     public SalinityCorrection {
         Bounds.positive(volume, "m^3", "volume of the system");
@@ -37,7 +39,7 @@ public record SalinityCorrection(
 
     /** How fast it may go. */
     public SafeRate rate() {
-        return SafeRate.of(WaterQuantity.SALINITY, animals, now, target > now).get(0);
+        return SafeRate.of(WaterQuantity.SALINITY, keeping, now, target > now).get(0);
     }
 
     /** Days that a comfortable pace takes, whole ones. */

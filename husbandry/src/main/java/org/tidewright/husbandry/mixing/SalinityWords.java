@@ -8,6 +8,7 @@ import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.plan.method.WaterQuantity;
 
 /** Tells how to bring a salinity where it belongs. */
@@ -97,7 +98,7 @@ final class SalinityWords {
                 salinity(correction.target()),
                 " at no more than ",
                 Sentence.figure(salinity(rate.comfortable()), rates),
-                " a day, which is comfortable for " + correction.animals().words() + "; ",
+                " a day, which is comfortable for " + correction.keeping().words() + "; ",
                 salinity(rate.ceiling()),
                 " is the ceiling.");
     }
@@ -116,7 +117,7 @@ final class SalinityWords {
         }
         if (correction.evaporation() > 0) {
             double day = correction.untopped(SafeRate.DAY) - correction.now();
-            double ceiling = SafeRate.of(WaterQuantity.SALINITY, correction.animals(), correction.now(), true)
+            double ceiling = SafeRate.of(WaterQuantity.SALINITY, correction.keeping(), correction.now(), true)
                     .get(0)
                     .ceiling();
             remarks.add(Sentence.of(

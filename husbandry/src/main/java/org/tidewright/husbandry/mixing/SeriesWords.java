@@ -8,6 +8,8 @@ import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.limit.Keeping;
+import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.husbandry.mixing.ChangeSeries.Reach;
 import org.tidewright.husbandry.mixing.ChangeSeries.Step;
 import org.tidewright.husbandry.mixing.Shift.Pace;
@@ -24,16 +26,16 @@ final class SeriesWords {
 
     private final ChangeSeries series;
     private final WaterChange change;
-    private final Animals animals;
+    private final Keeping keeping;
     private final Sources sources = new Sources();
     private final String law = sources.key(
             "A share is carried off with each change", Basis.COMPUTED, "closed form of the steps in the working");
     private final String rates = Telling.rates(sources);
 
-    SeriesWords(ChangeSeries series, WaterChange change, Animals animals) {
+    SeriesWords(ChangeSeries series, WaterChange change, Keeping keeping) {
         this.series = series;
         this.change = change;
-        this.animals = animals;
+        this.keeping = keeping;
     }
 
     Advice advice() {
@@ -120,9 +122,9 @@ final class SeriesWords {
     private List<Sentence> remarks() {
         List<Sentence> remarks = new ArrayList<>();
         Shift first = new Shift(series.quantity(), series.now(), series.after(1));
-        Pace pace = first.pace(animals);
+        Pace pace = first.pace(keeping);
         if (series.reach() == Reach.REACHED && pace.compareTo(Pace.BRISK) >= 0) {
-            SafeRate rate = first.rates(animals).get(0);
+            SafeRate rate = first.rates(keeping).get(0);
             remarks.add(Sentence.of(
                     pace == Pace.SHOCK
                             ? "Make them smaller: the first one moves "
@@ -131,7 +133,7 @@ final class SeriesWords {
                     Telling.step(series.quantity(), first.step()),
                     " at once, and ",
                     Telling.step(series.quantity(), rate.comfortable()),
-                    " a day is comfortable for " + animals.words() + ", ",
+                    " a day is comfortable for " + keeping.words() + ", ",
                     Sentence.figure(Telling.step(series.quantity(), rate.ceiling()), rates),
                     " the ceiling."));
         }

@@ -1,6 +1,8 @@
 package org.tidewright.husbandry.mixing;
 
 import java.util.List;
+import org.tidewright.husbandry.limit.Keeping;
+import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.unit.Unit;
 
@@ -27,13 +29,13 @@ public record Shift(
     }
 
     /** The rates it is judged by. */
-    public List<SafeRate> rates(Animals animals) {
-        return SafeRate.of(quantity, animals, before, after > before);
+    public List<SafeRate> rates(Keeping keeping) {
+        return SafeRate.of(quantity, keeping, before, after > before);
     }
 
     /** Judged by the strictest of its rates. */
-    public Pace pace(Animals animals) {
-        List<SafeRate> rates = rates(animals);
+    public Pace pace(Keeping keeping) {
+        List<SafeRate> rates = rates(keeping);
         if (rates.isEmpty()) {
             return Pace.WITHOUT_RULE;
         } else if (rates.stream().anyMatch(rate -> rate.isPassedBy(step()))) {

@@ -3,6 +3,7 @@ package org.tidewright.husbandry.mixing;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.source.Basis;
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tidewright.husbandry.advice.Advice;
+import org.tidewright.husbandry.limit.Keeping;
+import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
@@ -79,12 +81,12 @@ public record WaterChange(Portion system, @Unit("m^3") double volume, KnownWater
      * the practice has an hourly rate and all parts together keep the daily one. The first part moves it farthest. Empty
      * where fifty are not enough.
      */
-    public Optional<Split> split(WaterQuantity quantity, Animals animals) {
+    public Optional<Split> split(WaterQuantity quantity, Keeping keeping) {
         Optional<Shift> whole = shift(quantity);
         if (whole.isEmpty()) {
             return Optional.of(new Split(1, 0));
         }
-        List<SafeRate> rates = whole.get().rates(animals);
+        List<SafeRate> rates = whole.get().rates(keeping);
         for (int parts = 1; parts <= MOST_PARTS; parts++) {
             double first = part(parts).shift(quantity).orElseThrow().step();
             if (rates.stream().allMatch(rate -> rate.isComfortable(first))) {
@@ -103,7 +105,7 @@ public record WaterChange(Portion system, @Unit("m^3") double volume, KnownWater
     }
 
     /** Whether to do it, and how. */
-    public Advice advice(Animals animals) {
-        return new ChangeWords(this, animals).advice();
+    public Advice advice(Keeping keeping) {
+        return new ChangeWords(this, keeping).advice();
     }
 }

@@ -3,7 +3,7 @@ package org.tidewright.husbandry.solution;
 import java.util.List;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.advice.Sources;
-import org.tidewright.twin.contract.Basis;
+import org.tidewright.plan.source.Basis;
 
 /** What the numbers about solutions rest on, lettered as they are called upon. */
 final class SolutionSources {

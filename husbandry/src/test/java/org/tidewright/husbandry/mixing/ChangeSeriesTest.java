@@ -7,6 +7,7 @@ import static org.tidewright.husbandry.mixing.WaterChangeTest.text;
 
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.advice.Advice;
+import org.tidewright.husbandry.limit.Keeping;
 import org.tidewright.husbandry.mixing.ChangeSeries.Reach;
 import org.tidewright.husbandry.mixing.ChangeSeries.Step;
 import org.tidewright.plan.method.WaterQuantity;
@@ -140,7 +141,7 @@ class ChangeSeriesTest {
         assertThat(series.settledAfter()).isCloseTo(28 * MG, within(1e-12));
         assertThat(series.settledBefore()).isCloseTo(35 * MG, within(1e-12));
         assertThat(series.holds()).isFalse();
-        assertThat(text(series.advice(tank(), Animals.FISH).lead())).contains("It does not stay there");
+        assertThat(text(series.advice(tank(), Keeping.FISH).lead())).contains("It does not stay there");
     }
 
     private static WaterChange tank() {
@@ -168,7 +169,7 @@ class ChangeSeriesTest {
     @Test
     void theAnswersAreTold() {
         ChangeSeries series = ChangeSeries.of(tank(), WaterQuantity.NITRATE, 10 * MG, 0, 7 * DAY);
-        Advice advice = series.advice(tank(), Animals.CORALS);
+        Advice advice = series.advice(tank(), Keeping.SOFT_CORALS);
         assertThat(text(advice.lead()))
                 .isEqualTo(
                         "Make 8 changes of 40 L, 7 days apart: after the last, nitrate stands at 8.39 mg/L; the target"
@@ -178,10 +179,10 @@ class ChangeSeriesTest {
         assertThat(advice.working()).hasSize(9);
         ChangeSeries outrun = ChangeSeries.of(tank(), WaterQuantity.NITRATE, 10 * MG, 0.5 * MG / DAY, 7 * DAY);
         // Half a milligram a day, 3.5 a week and 14 in the long run; 3.5 / (10 + 3.5) of 200 L hold it.
-        assertThat(text(outrun.advice(tank(), Animals.CORALS).lead()))
+        assertThat(text(outrun.advice(tank(), Keeping.SOFT_CORALS).lead()))
                 .startsWith("Feed less or carry more out another way, or change 51.9 L each time");
         ChangeSeries dirty = nitrate(50, 10, 15, 0.2, 0, 7);
-        assertThat(text(dirty.advice(tank(), Animals.CORALS).lead())).startsWith("Mend the new water first");
+        assertThat(text(dirty.advice(tank(), Keeping.SOFT_CORALS).lead())).startsWith("Mend the new water first");
     }
 
     @Test

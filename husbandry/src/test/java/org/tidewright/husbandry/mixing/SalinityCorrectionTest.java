@@ -7,6 +7,7 @@ import static org.tidewright.husbandry.mixing.WaterChangeTest.text;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.advice.Advice;
+import org.tidewright.husbandry.limit.Keeping;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.density.Density;
 import org.tidewright.testkit.SeededCases;
@@ -16,7 +17,7 @@ class SalinityCorrectionTest {
 
     /** 400 L at 25.5 °C that evaporate 4 L a day. */
     private static SalinityCorrection tank(double now, double target) {
-        return new SalinityCorrection(0.4, 25.5, now, target, 4e-3 / DAY, Animals.CORALS);
+        return new SalinityCorrection(0.4, 25.5, now, target, 4e-3 / DAY, Keeping.SOFT_CORALS);
     }
 
     private static double poured(double volume, double now, double x, double other) {
@@ -34,7 +35,7 @@ class SalinityCorrectionTest {
             double other = draw.oneOf(0.0, draw.between(41, 80));
             double target = other == 0 ? draw.between(20, now - 0.1) : draw.between(now + 0.1, 40.5);
             SalinityCorrection correction =
-                    new SalinityCorrection(draw.between(0.05, 2), 25.5, now, target, 0, Animals.FISH);
+                    new SalinityCorrection(draw.between(0.05, 2), 25.5, now, target, 0, Keeping.FISH);
             double x = correction.swap(other).orElseThrow();
             assertThat(poured(correction.volume(), now, x, other)).isCloseTo(target, within(1e-9));
         });
@@ -94,7 +95,7 @@ class SalinityCorrectionTest {
         SalinityCorrection slow = tank(33, 35);
         assertThat(slow.topOffTime(35).orElseThrow() / DAY).isCloseTo(23.4 / 4, within(0.05));
         assertThat(slow.saltyShare(35)).isCloseTo(1, within(1e-12));
-        SalinityCorrection fast = new SalinityCorrection(0.4, 25.5, 33, 35, 12e-3 / DAY, Animals.CORALS);
+        SalinityCorrection fast = new SalinityCorrection(0.4, 25.5, 33, 35, 12e-3 / DAY, Keeping.SOFT_CORALS);
         assertThat(fast.topOffTime(35).orElseThrow() / DAY).isCloseTo(4, within(1e-12));
         assertThat(fast.saltyShare(35)).isCloseTo(23.4 / 48, within(0.003));
     }
@@ -128,7 +129,7 @@ class SalinityCorrectionTest {
         assertThat(text(advice.lead())).startsWith("Top up with salt water of 35 in place of pure water until 23.4 L");
         assertThat(advice.remarks())
                 .noneSatisfy(remark -> assertThat(text(remark)).startsWith("Sooner"));
-        SalinityCorrection closed = new SalinityCorrection(0.4, 25.5, 33, 35, 0, Animals.CORALS);
+        SalinityCorrection closed = new SalinityCorrection(0.4, 25.5, 33, 35, 0, Keeping.SOFT_CORALS);
         assertThat(text(closed.advice(35).lead())).startsWith("Mix a stronger water first");
         assertThat(text(closed.advice(38).lead())).startsWith("Take 39.9 L out and put the stronger water in");
     }

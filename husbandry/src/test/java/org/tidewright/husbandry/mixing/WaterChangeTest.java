@@ -8,6 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.advice.Advice;
 import org.tidewright.husbandry.advice.Sentence;
+import org.tidewright.husbandry.limit.Keeping;
 import org.tidewright.husbandry.mixing.Shift.Pace;
 import org.tidewright.husbandry.mixing.WaterChange.Split;
 import org.tidewright.plan.method.WaterQuantity;
@@ -38,36 +39,36 @@ class WaterChangeTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(Alkalinity.toGermanDegrees(shift.step())).isCloseTo(0.6, within(1e-9));
-        assertThat(shift.pace(Animals.CORALS)).isEqualTo(Pace.BRISK);
-        assertThat(shift.pace(Animals.STONY_CORALS)).isEqualTo(Pace.BRISK);
+        assertThat(shift.pace(Keeping.SOFT_CORALS)).isEqualTo(Pace.BRISK);
+        assertThat(shift.pace(Keeping.SMALL_POLYPS)).isEqualTo(Pace.BRISK);
     }
 
     @Test
     void beyondTheCeilingItShocks() {
         Shift shift = new Shift(WaterQuantity.SALINITY, 35, 33.9);
-        assertThat(shift.pace(Animals.CORALS)).isEqualTo(Pace.BRISK);
-        assertThat(new Shift(WaterQuantity.SALINITY, 33.9, 35).pace(Animals.CORALS))
+        assertThat(shift.pace(Keeping.SOFT_CORALS)).isEqualTo(Pace.BRISK);
+        assertThat(new Shift(WaterQuantity.SALINITY, 33.9, 35).pace(Keeping.SOFT_CORALS))
                 .isEqualTo(Pace.SHOCK);
-        assertThat(new Shift(WaterQuantity.SALINITY, 33.9, 35).pace(Animals.FISH))
+        assertThat(new Shift(WaterQuantity.SALINITY, 33.9, 35).pace(Keeping.FISH))
                 .isEqualTo(Pace.BRISK);
-        assertThat(new Shift(WaterQuantity.TEMPERATURE, 25, 23.9).pace(Animals.FISH))
+        assertThat(new Shift(WaterQuantity.TEMPERATURE, 25, 23.9).pace(Keeping.FISH))
                 .isEqualTo(Pace.SHOCK);
-        assertThat(new Shift(WaterQuantity.NITRATE, 0.040, 0.028).pace(Animals.FISH))
+        assertThat(new Shift(WaterQuantity.NITRATE, 0.040, 0.028).pace(Keeping.FISH))
                 .isEqualTo(Pace.SHOCK);
-        assertThat(new Shift(WaterQuantity.NITRATE, 0.040, 0.041).pace(Animals.FISH))
+        assertThat(new Shift(WaterQuantity.NITRATE, 0.040, 0.041).pace(Keeping.FISH))
                 .isEqualTo(Pace.WITHOUT_RULE);
-        assertThat(new Shift(WaterQuantity.MAGNESIUM, 1.30, 1.34).pace(Animals.FISH))
+        assertThat(new Shift(WaterQuantity.MAGNESIUM, 1.30, 1.34).pace(Keeping.FISH))
                 .isEqualTo(Pace.COMFORTABLE);
     }
 
     /** 0.6 dKH at 0.3 a day is two parts; 2 dKH from 6.2 to 8.2 at 0.3 a day is seven days. */
     @Test
     void aShockIsSplitIntoAsManyDaysAsThePaceAsks() {
-        assertThat(change(40, water(8), water(11)).split(WaterQuantity.ALKALINITY, Animals.STONY_CORALS))
+        assertThat(change(40, water(8), water(11)).split(WaterQuantity.ALKALINITY, Keeping.SMALL_POLYPS))
                 .contains(new Split(2, DAY));
-        assertThat(change(40, water(8), water(11)).split(WaterQuantity.ALKALINITY, Animals.CORALS))
+        assertThat(change(40, water(8), water(11)).split(WaterQuantity.ALKALINITY, Keeping.SOFT_CORALS))
                 .contains(new Split(2, DAY));
-        assertThat(change(100, water(6.2), water(10.2)).split(WaterQuantity.ALKALINITY, Animals.STONY_CORALS))
+        assertThat(change(100, water(6.2), water(10.2)).split(WaterQuantity.ALKALINITY, Keeping.SMALL_POLYPS))
                 .contains(new Split(7, DAY));
     }
 
@@ -75,10 +76,10 @@ class WaterChangeTest {
     @Test
     void coolWaterIsPouredOverHoursWhileTheDayAllowsIt() {
         assertThat(change(20, KnownWater.of(35, 25), KnownWater.of(35, 17))
-                        .split(WaterQuantity.TEMPERATURE, Animals.FISH))
+                        .split(WaterQuantity.TEMPERATURE, Keeping.FISH))
                 .contains(new Split(2, 3600));
         assertThat(change(40, KnownWater.of(35, 25), KnownWater.of(35, 17))
-                        .split(WaterQuantity.TEMPERATURE, Animals.FISH))
+                        .split(WaterQuantity.TEMPERATURE, Keeping.FISH))
                 .contains(new Split(4, DAY));
     }
 
@@ -86,21 +87,21 @@ class WaterChangeTest {
     void noPartOfASplitIsUncomfortableAndOneFewerWouldBe() {
         SeededCases.check(300, draw -> {
             WaterChange change = change(draw.between(5, 180), water(draw.between(6, 9)), water(draw.between(6, 14)));
-            Animals animals = draw.oneOf(Animals.values());
-            Split split = change.split(WaterQuantity.ALKALINITY, animals).orElseThrow();
-            assertThat(pace(change.part(split.parts()), animals)).isEqualTo(Pace.COMFORTABLE);
+            Keeping keeping = draw.oneOf(Keeping.values());
+            Split split = change.split(WaterQuantity.ALKALINITY, keeping).orElseThrow();
+            assertThat(pace(change.part(split.parts()), keeping)).isEqualTo(Pace.COMFORTABLE);
             if (split.parts() > 1) {
-                assertThat(pace(change.part(split.parts() - 1), animals)).isNotEqualTo(Pace.COMFORTABLE);
+                assertThat(pace(change.part(split.parts() - 1), keeping)).isNotEqualTo(Pace.COMFORTABLE);
             }
         });
     }
 
-    private static Pace pace(WaterChange change, Animals animals) {
+    private static Pace pace(WaterChange change, Keeping keeping) {
         return change.shifts().stream()
                 .filter(shift -> shift.quantity() == WaterQuantity.ALKALINITY)
                 .findFirst()
                 .orElseThrow()
-                .pace(animals);
+                .pace(keeping);
     }
 
     /** In parts it ends at new + (old − new)(1 − w/n)^n, a little short of the change in one go. */
@@ -124,7 +125,7 @@ class WaterChangeTest {
 
     @Test
     void aGentleChangeIsToldToGoAhead() {
-        Advice advice = change(20, water(8), water(8.5)).advice(Animals.STONY_CORALS);
+        Advice advice = change(20, water(8), water(8.5)).advice(Keeping.SMALL_POLYPS);
         assertThat(text(advice.lead())).startsWith("Go ahead with 20 L");
         assertThat(text(advice.remarks().get(0)))
                 .startsWith("Not known of both waters")
@@ -133,11 +134,11 @@ class WaterChangeTest {
 
     @Test
     void aShockIsToldWithItsPartsAndTheCeiling() {
-        Advice advice = change(100, water(6.2), water(10.2)).advice(Animals.STONY_CORALS);
+        Advice advice = change(100, water(6.2), water(10.2)).advice(Keeping.SMALL_POLYPS);
         assertThat(text(advice.lead()))
                 .isEqualTo(
                         "Split it into 7 parts of 14.3 L, a day apart: in one go it would raise the alkalinity by 2 dKH,"
-                                + " and 0.3 dKH a day is comfortable for small-polyped stony corals, 1 dKH the ceiling.");
+                                + " and 0.3 dKH a day is comfortable for stony corals of small polyps, 1 dKH the ceiling.");
         assertThat(advice.cautions()).anySatisfy(caution -> assertThat(caution).contains("residual-current"));
         assertThat(advice.sources())
                 .allSatisfy(source -> assertThat(source.detail()).isNotEmpty());
@@ -150,7 +151,7 @@ class WaterChangeTest {
                 40,
                 KnownWater.of(35, 25).with(WaterQuantity.NITRATE, 0.030),
                 KnownWater.of(35, 25).with(WaterQuantity.NITRATE, 0));
-        Advice advice = change.advice(Animals.CORALS);
+        Advice advice = change.advice(Keeping.SOFT_CORALS);
         assertThat(text(advice.lead())).startsWith("Go ahead with 40 L").endsWith("than corals bear in a day.");
         assertThat(text(advice.remarks().get(0))).startsWith("For nitrate, 2 parts of 20 L, a day apart");
     }
@@ -158,14 +159,14 @@ class WaterChangeTest {
     @Test
     void saltIsToldBeforeWarmthWhichIsMendedFirstAnyway() {
         WaterChange change = change(60, KnownWater.of(34, 25), KnownWater.of(36, 17));
-        Advice advice = change.advice(Animals.CORALS);
+        Advice advice = change.advice(Keeping.SOFT_CORALS);
         assertThat(text(advice.lead())).startsWith("Better split it into 2 parts of 30 L");
         assertThat(text(advice.remarks().get(0))).startsWith("Bring the new water to between 23.3 °C");
     }
 
     @Test
     void coldWaterIsToldToBeWarmedFirst() {
-        Advice advice = change(40, KnownWater.of(35, 25), KnownWater.of(35, 17)).advice(Animals.CORALS);
+        Advice advice = change(40, KnownWater.of(35, 25), KnownWater.of(35, 17)).advice(Keeping.SOFT_CORALS);
         assertThat(text(advice.lead()))
                 .startsWith("Bring the new water to between 22.5 °C and 27.5 °C before you pour");
     }
@@ -173,7 +174,7 @@ class WaterChangeTest {
     @Test
     void nothingKnownIsMeasuredFirst() {
         KnownWater unknown = new KnownWater(Map.of());
-        assertThat(text(change(20, unknown, unknown).advice(Animals.FISH).lead()))
+        assertThat(text(change(20, unknown, unknown).advice(Keeping.FISH).lead()))
                 .startsWith("Measure both waters before you pour");
     }
 

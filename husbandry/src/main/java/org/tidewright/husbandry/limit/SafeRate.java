@@ -1,4 +1,4 @@
-package org.tidewright.husbandry.mixing;
+package org.tidewright.husbandry.limit;
 
 import java.util.List;
 import org.tidewright.plan.method.WaterQuantity;
@@ -18,7 +18,10 @@ public record SafeRate(
         @Unit("*") double ceiling,
         @Unit("s") double span) {
     private static final double HOUR = 3600;
-    static final double DAY = 86_400;
+    /** Seconds in a day. */
+    @Unit("s")
+    public static final double DAY = 86_400;
+
     private static final double MG_PER_L = 1e-3; // kg/m^3
 
     /**
@@ -27,14 +30,14 @@ public record SafeRate(
      * @param before what it stands at, since some are shares of it
      * @param rises which way it is moved
      */
-    public static List<SafeRate> of(WaterQuantity quantity, Animals animals, @Unit("*") double before, boolean rises) {
+    public static List<SafeRate> of(WaterQuantity quantity, Keeping keeping, @Unit("*") double before, boolean rises) {
         return switch (quantity) {
             case TEMPERATURE -> List.of(new SafeRate(0.5, 1, HOUR), perDay(1, 2));
             case SALINITY ->
-                List.of(animals == Animals.FISH ? perDay(rises ? 1 : 2, 2) : rises ? perDay(0.5, 1) : perDay(1, 2));
+                List.of(keeping == Keeping.FISH ? perDay(rises ? 1 : 2, 2) : rises ? perDay(0.5, 1) : perDay(1, 2));
             case ALKALINITY -> {
                 double degree = Alkalinity.GERMAN_DEGREE;
-                yield List.of(perDay((animals == Animals.STONY_CORALS ? 0.3 : 0.5) * degree, degree));
+                yield List.of(perDay((keeping == Keeping.SMALL_POLYPS ? 0.3 : 0.5) * degree, degree));
             }
             case CALCIUM -> List.of(perDay(20 * MG_PER_L, 50 * MG_PER_L));
             case MAGNESIUM -> List.of(perDay(50 * MG_PER_L, 100 * MG_PER_L));
@@ -49,12 +52,12 @@ public record SafeRate(
     }
 
     /** Whether a step at once is comfortable. */
-    boolean isComfortable(@Unit("*") double step) {
+    public boolean isComfortable(@Unit("*") double step) {
         return Math.abs(step) <= comfortable * (1 + 1e-9);
     }
 
     /** Whether a step at once passes the ceiling. */
-    boolean isPassedBy(@Unit("*") double step) {
+    public boolean isPassedBy(@Unit("*") double step) {
         return Math.abs(step) > ceiling * (1 + 1e-9);
     }
 }
