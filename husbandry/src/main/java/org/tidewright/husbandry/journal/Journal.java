@@ -1,5 +1,6 @@
 package org.tidewright.husbandry.journal;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -39,6 +40,9 @@ public interface Journal {
 
     /** The lines that stand, of these kinds and within this time, in order of time. */
     List<Line> lines(String system, Span span, Set<Kind> kinds);
+
+    /** The last line before a time that stands and is of one of these kinds. */
+    Optional<Line> lastBefore(String system, Instant time, Set<Kind> kinds);
 
     /** All revisions of a line, the first one first; empty where there is none. */
     List<Line> history(String system, UUID id);

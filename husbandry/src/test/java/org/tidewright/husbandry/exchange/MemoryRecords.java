@@ -95,6 +95,11 @@ public final class MemoryRecords implements Journal, ProbeLog, Photos {
     }
 
     @Override
+    public Optional<Line> lastBefore(String system, Instant time, Set<Kind> kinds) {
+        return lines(system, new Span(Span.EVER.from(), time), kinds).stream().reduce((before, after) -> after);
+    }
+
+    @Override
     public List<Line> history(String system, UUID id) {
         return written.stream().filter(line -> line.id().equals(id)).toList();
     }

@@ -113,18 +113,31 @@ public final class SqlJournal implements Journal {
 
     @Override
     public List<Line> lines(String system, Span span, Set<Kind> kinds) {
+        return kinds.isEmpty() ? List.of() : read(standing(system, span, kinds), "at_ms, at_ns, first_no");
+    }
+
+    @Override
+    public Optional<Line> lastBefore(String system, Instant time, Set<Kind> kinds) {
         if (kinds.isEmpty()) {
-            return List.of();
+            return Optional.empty();
         }
+        Condition before = standing(system, new Span(Span.EVER.from(), time), kinds);
+        Condition last = Condition.of(
+                "line_no = (SELECT line_no FROM line WHERE " + before.sql()
+                        + " ORDER BY at_ms DESC, at_ns DESC, first_no DESC LIMIT 1)",
+                before.values().toArray());
+        return read(last, "line_no").stream().findFirst();
+    }
+
+    private static Condition standing(String system, Span span, Set<Kind> kinds) {
         Moment from = Moment.end(span.from());
         Moment to = Moment.end(span.to());
-        Condition standing = Condition.of("system = ? AND stands = 1", system)
+        return Condition.of("system = ? AND stands = 1", system)
                 .and(
                         "kind IN (?" + ", ?".repeat(kinds.size() - 1) + ")",
                         kinds.stream().map(Kind::key).toArray())
                 .and("(at_ms, at_ns) >= (?, ?)", from.ms(), from.ns())
                 .and("(at_ms, at_ns) < (?, ?)", to.ms(), to.ns());
-        return read(standing, "at_ms, at_ns, first_no");
     }
 
     @Override

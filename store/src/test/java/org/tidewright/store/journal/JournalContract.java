@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -281,5 +282,23 @@ abstract class JournalContract extends JournalCase {
         assertThat(journal.everything("nano")).containsExactly(there);
         assertThat(journal.history(REEF, draft.id())).hasSize(2).startsWith(here);
         assertThat(journal.everything("nobody's")).isEmpty();
+    }
+
+    @Test
+    void theLastLineBeforeATimeIsTheNewestThatStandsAndIsOfAKindThatIsAskedFor() {
+        Line meal = journal.write(REEF, draft(NOON, FED, ""));
+        Line later = journal.write(REEF, draft(NOON.plusHours(1), FED, ""));
+        Line seen = journal.write(REEF, draft(NOON.plusHours(2), new Event.Observation("calm", null), ""));
+        assertThat(journal.lastBefore(REEF, NOON.plusDays(1).toInstant(), ALL)).contains(seen);
+        assertThat(journal.lastBefore(REEF, NOON.plusDays(1).toInstant(), EnumSet.of(Kind.FEEDING)))
+                .contains(later);
+        assertThat(journal.lastBefore(REEF, later.at().toInstant(), EnumSet.of(Kind.FEEDING)))
+                .contains(meal);
+        journal.strike(REEF, meal.id(), 1);
+        assertThat(journal.lastBefore(REEF, later.at().toInstant(), ALL)).isEmpty();
+        assertThat(journal.lastBefore("nobody's", NOON.plusDays(1).toInstant(), ALL))
+                .isEmpty();
+        assertThat(journal.lastBefore(REEF, NOON.plusDays(1).toInstant(), EnumSet.noneOf(Kind.class)))
+                .isEmpty();
     }
 }
