@@ -112,7 +112,9 @@ final class ReadingNotes {
         List<TestMethod> found = !exact.isEmpty()
                 ? exact
                 : methods.stream()
-                        .filter(method -> method.name().toLowerCase(Locale.ROOT).contains(wanted))
+                        .filter(method -> (method.key().replace('_', ' ') + " "
+                                        + method.name().toLowerCase(Locale.ROOT))
+                                .contains(wanted))
                         .toList();
         if (found.size() != 1) {
             String among = (found.isEmpty() ? methods : found)

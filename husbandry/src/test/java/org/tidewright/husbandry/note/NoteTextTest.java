@@ -34,6 +34,7 @@ class NoteTextTest {
         "pH 8.21 by glass electrode in the system, PH, 8.21, '', ",
         "temperature 78 °F, TEMPERATURE, 78, °F,",
         "salinity 1.0264 SG by swing arm hydrometer, SALINITY, 1.0264, SG 25/25, swing_arm_hydrometer",
+        "alkalinity 7.9 dKH by endpoint, ALKALINITY, 7.9, dKH, endpoint_titration",
         "salinity 35, SALINITY, 35, '',",
         "PO4 .05 ppm, PHOSPHATE, 0.05, mg/L PO4,"
     })
