@@ -61,12 +61,20 @@ public enum Measure {
     CLEARANCE(new Unit("L/(h·kg)", "l_per_h_kg", 3.6e6, 0, 1), new Unit("L/(h·kg)", "l_per_h_kg", 3.6e6, 0, 1)),
     /** mol/(m² s) of photons, told in µmol/m²/s everywhere. */
     LIGHT(new Unit("µmol/m²/s", "umol_per_m2_s", 1e6, 0, 0), new Unit("µmol/m²/s", "umol_per_m2_s", 1e6, 0, 0)),
+    /** mol/m³ of alkalinity, told in dKH everywhere: 10 mg/L of CaO, 56.0774 g/mol, are one. */
+    ALKALINITY(new Unit("dKH", "dkh", 56.0774 / 20, 0, 2), new Unit("dKH", "dkh", 56.0774 / 20, 0, 2)),
+    /** Practical salinity. */
+    SALINITY(new Unit("", "pss", 1, 0, 2), new Unit("", "pss", 1, 0, 2)),
+    /** pH as an electrode set with NBS buffers reads it, or a difference of two. */
+    PH(new Unit("", "ph_nbs", 1, 0, 2), new Unit("", "ph_nbs", 1, 0, 2)),
+    /** atm of carbon dioxide, told in µatm everywhere. */
+    PARTIAL_PRESSURE(new Unit("µatm", "uatm", 1e6, 0, 0), new Unit("µatm", "uatm", 1e6, 0, 0)),
+    /** A gas's share of the moles of dry air, told in ppm everywhere. */
+    SHARE_OF_AIR(new Unit("ppm", "ppm", 1e6, 0, 0), new Unit("ppm", "ppm", 1e6, 0, 0)),
     /** mol/m³ of alkalinity that a dose brings, told in dKH everywhere: 10 mg/L of CaO, 56.0774 g/mol, are one. */
     ALKALINITY_RISE(new Unit("dKH", "dkh", 56.0774 / 20, 0, 5), new Unit("dKH", "dkh", 56.0774 / 20, 0, 5)),
     /** kg/m³ of an element that a dose brings, told in mg/L everywhere. */
     ELEMENT_RISE(new Unit("mg/L", "mg_per_l", 1000, 0, 4), new Unit("mg/L", "mg_per_l", 1000, 0, 4)),
-    /** Practical salinity. */
-    SALINITY(new Unit("", "pss", 1, 0, 2), new Unit("", "pss", 1, 0, 2)),
     /** mol/m³ of charge in a solution to dose, told in meq/mL everywhere. */
     ALKALINE_STRENGTH(new Unit("meq/mL", "meq_per_ml", 1e-3, 0, 3), new Unit("meq/mL", "meq_per_ml", 1e-3, 0, 3)),
     /** kg/m³ of an element in a solution to dose, told in mg/mL everywhere. */
@@ -75,6 +83,13 @@ public enum Measure {
     SALT_STRENGTH(new Unit("g/L", "g_per_l", 1, 0, 1), new Unit("g/L", "g_per_l", 1, 0, 1)),
     /** m³ that is dosed, told in millilitres everywhere. */
     DOSE(new Unit("mL", "ml", 1e6, 0, 1), new Unit("mL", "ml", 1e6, 0, 1)),
+    /** mol/(m³ d) of alkalinity, told in dKH a day everywhere. */
+    ALKALINITY_A_DAY(
+            new Unit("dKH/d", "dkh_per_d", 56.0774 / 20, 0, 3), new Unit("dKH/d", "dkh_per_d", 56.0774 / 20, 0, 3)),
+    /** kg/(m³ d), told in mg/L a day everywhere. */
+    CONCENTRATION_A_DAY(new Unit("mg/L/d", "mg_per_l_d", 1000, 0, 4), new Unit("mg/L/d", "mg_per_l_d", 1000, 0, 4)),
+    /** m³/d that is dosed, told in mL a day everywhere. */
+    DOSE_A_DAY(new Unit("mL/d", "ml_per_d", 1e6, 0, 1), new Unit("mL/d", "ml_per_d", 1e6, 0, 1)),
     /** A factor on a computed value. */
     FACTOR(new Unit("", "", 1, 0, 2), new Unit("", "", 1, 0, 2)),
     /** A plain number. */

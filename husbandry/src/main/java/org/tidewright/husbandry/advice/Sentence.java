@@ -56,6 +56,14 @@ public record Sentence(List<Part> parts) {
         return Sentence.of(this, " ", next);
     }
 
+    /** The same without its sources, for a place that lists none. */
+    public Sentence withoutSources() {
+        return new Sentence(parts.stream()
+                .filter(part -> !(part instanceof Part.Reference))
+                .map(part -> part instanceof Part.Sounding number ? new Part.Sounding(number.figure(), "") : part)
+                .toList());
+    }
+
     /** As plain text, for a terminal or JSON. */
     public String text(UnitSystem system) {
         StringBuilder text = new StringBuilder();

@@ -192,6 +192,11 @@ public final class Estimate {
                 .findFirst();
     }
 
+    /** What it was worked out from. */
+    public Inputs inputs() {
+        return fitted.model().inputs();
+    }
+
     Fitted fitted() {
         return fitted;
     }

@@ -164,7 +164,7 @@ final class CoverageStudy {
             mistakesFound += mistaken && aside ? 1 : 0;
             sound += mistaken ? 0 : 1;
             soundSetAside += !mistaken && aside ? 1 : 0;
-            if (!aside && judged != estimate.readings().get(0)) {
+            if (!aside && !judged.equals(estimate.readings().get(0))) {
                 of(Subject.READING_AS_IT_CAME, quantity)
                         .add(judged.expected(), judged.reading().value());
             }

@@ -1,0 +1,25 @@
+package org.tidewright.husbandry.dosing;
+
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.estimate.Known;
+import org.tidewright.seawater.unit.Unit;
+
+/**
+ * What a decision about a dose rests on.
+ *
+ * @param now the level
+ * @param next the level when it will next be tested, all doses left as they stand
+ * @param use of it, a day
+ * @param dosed what all doses together bring, a day
+ * @param movable how much of that comes from the dose that would be moved
+ * @param step finest change of that dose that can be set
+ * @param settling of the last move; null where there is none, or its effect is told already
+ */
+public record DoseCase(
+        Known now,
+        Known next,
+        Known use,
+        @Unit("*") double dosed,
+        @Unit("*") double movable,
+        @Unit("*") double step,
+        @Nullable Settling settling) {}

@@ -1,0 +1,73 @@
+package org.tidewright.husbandry.quantity;
+
+import java.util.Comparator;
+import java.util.Optional;
+import org.tidewright.husbandry.estimate.Inputs;
+import org.tidewright.husbandry.estimate.Solution;
+import org.tidewright.plan.method.WaterQuantity;
+import org.tidewright.plan.model.Dosing;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.Salt;
+import org.tidewright.seawater.unit.Unit;
+
+/**
+ * The dose of a quantity that a keeper would move.
+ *
+ * @param solution its name, and what it is
+ * @param amount as it stands, m³ a day
+ * @param effect rise of the level for each m³
+ */
+record Dosed(
+        Dosing solution,
+        @Unit("m^3/d") double amount,
+        @Unit("*") double effect) {
+    private static final double MILLILITRE = 1e-6;
+
+    /** What all programmes bring of a quantity a day, as they stand at a time. */
+    static @Unit("*") double of(Inputs inputs, WaterQuantity quantity, @Unit("d") double time) {
+        return inputs.solutions().stream()
+                .mapToDouble(solution -> solution.effect().getOrDefault(quantity, 0.0) * rate(solution, time))
+                .sum();
+    }
+
+    /**
+     * Of the plan's solutions the one that brings most of the quantity for its volume, limewater last: how much of it can be
+     * dosed is set by what evaporates.
+     */
+    static Optional<Dosed> movable(Plan plan, Inputs inputs, WaterQuantity quantity, @Unit("d") double time) {
+        return plan.dosing().stream()
+                .flatMap(dosing -> inputs.solutions().stream()
+                        .filter(solution -> solution.name().equals(dosing.name()))
+                        .filter(solution -> solution.effect().getOrDefault(quantity, 0.0) > 0)
+                        .map(solution -> new Dosed(
+                                dosing, rate(solution, time), solution.effect().getOrDefault(quantity, 0.0))))
+                .max(Comparator.comparingDouble(
+                        dosed -> dosed.solution().salt() == Salt.CALCIUM_HYDROXIDE ? 0 : dosed.effect()));
+    }
+
+    /** What it brings a day. */
+    @Unit("*")
+    double brings() {
+        return amount * effect;
+    }
+
+    /** Finest change that can be set: a millilitre a day, a tenth where little is dosed. */
+    @Unit("*")
+    double step() {
+        return (amount < 20 * MILLILITRE ? 0.1 : 1) * MILLILITRE * effect;
+    }
+
+    /** The volume that brings so much of it. */
+    @Unit("m^3")
+    double volume(@Unit("*") double brings) {
+        return brings / effect;
+    }
+
+    private static double rate(Solution solution, double time) {
+        double rate = 0;
+        for (Solution.Portion portion : solution.programme()) {
+            rate = portion.time() <= time ? portion.amount() : rate;
+        }
+        return rate;
+    }
+}

@@ -1,0 +1,175 @@
+package org.tidewright.husbandry.quantity;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Advice;
+import org.tidewright.husbandry.advice.Figure;
+import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.husbandry.dosing.Aim;
+import org.tidewright.husbandry.dosing.DoseAdvice;
+import org.tidewright.husbandry.dosing.DoseCase;
+import org.tidewright.husbandry.dosing.DoseMoves;
+import org.tidewright.husbandry.dosing.DoseRule;
+import org.tidewright.husbandry.dosing.Settling;
+import org.tidewright.husbandry.dosing.TestPace;
+import org.tidewright.husbandry.estimate.Estimate;
+import org.tidewright.husbandry.estimate.Known;
+import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.limit.Keeping;
+import org.tidewright.husbandry.limit.SafeRate;
+import org.tidewright.husbandry.limit.TargetRange;
+import org.tidewright.plan.method.WaterQuantity;
+import org.tidewright.plan.model.Plan;
+
+/** Works out the study of one quantity. */
+final class QuantityStudies {
+    private static final double SHOWN_BACK = 84;
+    private static final double SHOWN_AHEAD = 14;
+    private static final int[] LOOKED_BACK = {30, 90};
+
+    private final Plan plan;
+    private final List<Line> lines;
+    private final Instant instant;
+    private final ZoneId zone;
+    private final Estimate estimate;
+    private final DoseMoves.Before before;
+    private final WaterQuantity quantity;
+    private final double now;
+    private final TestPace pace;
+    private final @Nullable TargetRange range;
+
+    QuantityStudies(
+            Plan plan, List<Line> lines, Instant instant, ZoneId zone, Estimate estimate, DoseMoves.Before before) {
+        this.before = before;
+        this.plan = plan;
+        this.lines = lines;
+        this.instant = instant;
+        this.zone = zone;
+        this.estimate = estimate;
+        quantity = estimate.quantity();
+        now = estimate.inputs().time(instant);
+        pace = TestPace.of(estimate);
+        range = TargetRange.of(plan, quantity).orElse(null);
+    }
+
+    QuantityStudy study() {
+        Estimate.Point point = estimate.at(now);
+        Optional<Dosed> dosed = isUsed() ? Dosed.movable(plan, estimate.inputs(), quantity, now) : Optional.empty();
+        Settling settling = dosed.isEmpty()
+                ? null
+                : DoseMoves.settling(estimate.inputs(), lines, quantity, instant, pace, before)
+                        .orElse(null);
+        DoseAdvice decision = dosed.isPresent() && range != null ? decision(point, dosed.get(), settling) : null;
+        Instant nextTest = estimate.inputs().at(pace.next(now));
+        QuantityWords words = new QuantityWords(
+                quantity,
+                zone,
+                instant,
+                point,
+                next(),
+                range,
+                decision,
+                dosed.orElse(null),
+                dosedNow(),
+                nextTest,
+                estimate.readings());
+        Advice advice = words.advice();
+        return new QuantityStudy(
+                quantity,
+                words.state(settling),
+                words.call(settling),
+                words.headline(settling),
+                words.why(advice, settling),
+                point.level(),
+                isUsed() ? point.use() : null,
+                range,
+                decision,
+                advice,
+                settling,
+                nextTest,
+                QuantityCourse.of(estimate, Math.max(first(), now - SHOWN_BACK), now, now + SHOWN_AHEAD),
+                dosed.map(this::forks).orElse(List.of()),
+                estimate.inputs().at(now + SHOWN_AHEAD),
+                range == null ? List.of() : stability(range),
+                estimate.biases());
+    }
+
+    /** Of temperature, salinity, pH and oxygen no use is told: they are held, not used up. */
+    private boolean isUsed() {
+        return switch (quantity) {
+            case ALKALINITY, CALCIUM, MAGNESIUM, NITRATE, PHOSPHATE -> true;
+            case TEMPERATURE, SALINITY, PH, OXYGEN, NITRITE, AMMONIA -> false;
+        };
+    }
+
+    private double first() {
+        return estimate.readings().get(0).reading().time();
+    }
+
+    private double dosedNow() {
+        return Dosed.of(estimate.inputs(), quantity, now);
+    }
+
+    private Known next() {
+        return estimate.at(Math.max(now + 0.01, pace.next(now))).level();
+    }
+
+    private DoseAdvice decision(Estimate.Point point, Dosed dosed, @Nullable Settling settling) {
+        DoseCase situation =
+                new DoseCase(point.level(), next(), point.use(), dosedNow(), dosed.brings(), dosed.step(), settling);
+        return DoseRule.advise(situation, aim(Objects.requireNonNull(range)));
+    }
+
+    private Aim aim(TargetRange held) {
+        List<SafeRate> rates =
+                SafeRate.of(quantity, Keeping.of(plan), estimate.at(now).level().value(), true);
+        double width = held.most() - held.least();
+        double safe = rates.stream()
+                .mapToDouble(rate -> rate.comfortable() * SafeRate.DAY / rate.span())
+                .min()
+                .orElse(width);
+        return new Aim(held.aim(plan), held.least(), held.most(), safe);
+    }
+
+    private List<Fork> forks(Dosed dosed) {
+        List<Fork> forks = new ArrayList<>();
+        double change = Math.max(0.08 * dosed.amount(), 5e-6);
+        forks.add(fork("lower to", dosed, Math.max(0, rounded(dosed.amount() - change))));
+        forks.add(fork("keep", dosed, dosed.amount()));
+        forks.add(fork("raise to", dosed, rounded(dosed.amount() + change)));
+        return forks;
+    }
+
+    private static double rounded(double amount) {
+        return Math.rint(amount * 1e6) * 1e-6;
+    }
+
+    private Fork fork(String words, Dosed dosed, double amount) {
+        Known level = estimate.ahead(
+                        now + SHOWN_AHEAD,
+                        estimate.inputs().dosed(dosed.solution().name(), amount, now))
+                .level();
+        double inRange = range == null ? 1 : level.chanceBelow(range.most()) - level.chanceBelow(range.least());
+        return new Fork(words, Figure.exact(Measure.DOSE_A_DAY, amount), level, inRange);
+    }
+
+    private List<Stability> stability(TargetRange held) {
+        List<Stability> stability = new ArrayList<>();
+        for (int days : LOOKED_BACK) {
+            int known = (int) Math.min(days, Math.floor(now - first()));
+            if (known >= 7 && (stability.isEmpty() || known > stability.get(0).days())) {
+                Known[] levels = new Known[known];
+                for (int i = 0; i < known; i++) {
+                    levels[i] = estimate.at(now - i).level();
+                }
+                stability.add(Stability.of(levels, held.least(), held.most()));
+            }
+        }
+        return stability;
+    }
+}

@@ -1,0 +1,406 @@
+package org.tidewright.husbandry.quantity;
+
+import static org.tidewright.husbandry.advice.Sentence.figure;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Advice;
+import org.tidewright.husbandry.advice.Figure;
+import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.husbandry.advice.Sentence;
+import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.dosing.DoseAdvice;
+import org.tidewright.husbandry.dosing.DoseRule;
+import org.tidewright.husbandry.dosing.Settling;
+import org.tidewright.husbandry.estimate.Estimate;
+import org.tidewright.husbandry.estimate.Known;
+import org.tidewright.husbandry.limit.TargetRange;
+import org.tidewright.plan.method.WaterQuantity;
+import org.tidewright.plan.model.Salt;
+import org.tidewright.plan.source.Basis;
+
+/** Says what is known of a quantity and what to do. */
+final class QuantityWords {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final double MINUTE = 60;
+
+    private final WaterQuantity quantity;
+    private final ZoneId zone;
+    private final Instant now;
+    private final Estimate.Point point;
+    private final Known next;
+    private final @Nullable TargetRange range;
+    private final @Nullable DoseAdvice decision;
+    private final @Nullable Dosed dosed;
+    private final double dosedNow;
+    private final Instant nextTest;
+    private final List<Estimate.Judged> readings;
+    private final Sources sources = new Sources();
+    private final String log;
+
+    QuantityWords(
+            WaterQuantity quantity,
+            ZoneId zone,
+            Instant now,
+            Estimate.Point point,
+            Known next,
+            @Nullable TargetRange range,
+            @Nullable DoseAdvice decision,
+            @Nullable Dosed dosed,
+            double dosedNow,
+            Instant nextTest,
+            List<Estimate.Judged> readings) {
+        this.quantity = quantity;
+        this.zone = zone;
+        this.now = now;
+        this.point = point;
+        this.next = next;
+        this.range = range;
+        this.decision = decision;
+        this.dosed = dosed;
+        this.dosedNow = dosedNow;
+        this.nextTest = nextTest;
+        this.readings = readings;
+        log = sources.key(
+                readings.size() + (readings.size() == 1 ? " reading of " : " readings of ") + quantity.words(),
+                Basis.YOUR_LOG,
+                "each weighed by the error of its method");
+    }
+
+    // ── a few words for the list ──
+
+    String state(@Nullable Settling settling) {
+        if (lastIsOff()) {
+            return "test again";
+        }
+        if (decision instanceof DoseAdvice.Correct) {
+            return "bring it back";
+        } else if (decision instanceof DoseAdvice.Move) {
+            return "move the dose";
+        } else if (settling != null) {
+            return "settling until " + SHORT_DAY.format(settling.until().atZone(zone));
+        }
+        if (isOverdue()) {
+            return "test today";
+        }
+        return (range != null && outside(point.level()) > 0.5 ? "outside its range; test by " : "steady; test by ")
+                + SHORT_DAY.format(nextTest.atZone(zone));
+    }
+
+    QuantityStudy.Call call(@Nullable Settling settling) {
+        if (lastIsOff() || decision instanceof DoseAdvice.Correct) {
+            return QuantityStudy.Call.HANDS;
+        } else if (decision instanceof DoseAdvice.Move || isOutsideUndosed()) {
+            return QuantityStudy.Call.DECIDE;
+        } else if (isOverdue()) {
+            return QuantityStudy.Call.TEST;
+        }
+        return settling != null ? QuantityStudy.Call.LEAVE : QuantityStudy.Call.NONE;
+    }
+
+    private boolean isOutsideUndosed() {
+        return decision == null && range != null && outside(point.level()) > 0.5;
+    }
+
+    String headline(@Nullable Settling settling) {
+        String words = quantity.words();
+        return switch (call(settling)) {
+            case HANDS ->
+                lastIsOff() ? "Test " + words + " again before you act." : "Bring " + words + " back into its range.";
+            case DECIDE ->
+                decision instanceof DoseAdvice.Move
+                        ? "Move the dose of " + name() + "."
+                        : capital(words) + " is outside its range.";
+            case TEST -> "Test " + words + " today.";
+            case LEAVE ->
+                "Leave the dose of " + name() + " alone until "
+                        + day(Objects.requireNonNull(settling).until()) + ".";
+            case NONE -> "";
+        };
+    }
+
+    private boolean lastIsOff() {
+        return readings.get(readings.size() - 1).standing() == Estimate.Standing.SET_ASIDE;
+    }
+
+    private boolean isOverdue() {
+        return !nextTest.isAfter(now.plusSeconds((long) MINUTE));
+    }
+
+    private double outside(Known level) {
+        TargetRange held = Objects.requireNonNull(range);
+        return level.chanceBelow(held.least()) + 1 - level.chanceBelow(held.most());
+    }
+
+    // ── advice ──
+
+    Advice advice() {
+        List<Sentence> remarks = new ArrayList<>();
+        List<String> cautions = new ArrayList<>();
+        Sentence lead = lead(remarks, cautions);
+        setAside(remarks);
+        List<Advice.Told> figures = new ArrayList<>();
+        figures.add(new Advice.Told("Now, estimated", Told.level(quantity, point.level()), log));
+        if (range != null) {
+            sources.key(capital(quantity.words()) + " held between two values", range.basis(), range.detail());
+        }
+        return new Advice(lead, remarks, figures, List.of(), cautions, sources.all());
+    }
+
+    private Sentence lead(List<Sentence> remarks, List<String> cautions) {
+        if (lastIsOff()) {
+            return again(remarks, cautions);
+        }
+        return decided(remarks, cautions);
+    }
+
+    private Sentence again(List<Sentence> remarks, List<String> cautions) {
+        Estimate.Judged last = readings.get(readings.size() - 1);
+        remarks.add(decided(new ArrayList<>(), cautions));
+        return Sentence.of(
+                "Test " + quantity.words() + " again before you act: the reading of ",
+                Told.level(quantity, last.reading().value()),
+                " stands " + errors(last.off()) + " errors off all others. Until then it is set aside.");
+    }
+
+    private Sentence decided(List<Sentence> remarks, List<String> cautions) {
+        if (decision instanceof DoseAdvice.Settle settle) {
+            return settling(settle.settling(), remarks);
+        } else if (decision instanceof DoseAdvice.Move move) {
+            return move(move, remarks, cautions);
+        } else if (decision instanceof DoseAdvice.Correct correct) {
+            return correct(correct, remarks, cautions);
+        } else if (decision instanceof DoseAdvice.Leave leave) {
+            return leave(leave);
+        }
+        return undosed();
+    }
+
+    private Sentence leave(DoseAdvice.Leave leave) {
+        return Sentence.of(
+                "Leave the dose of " + name() + " alone: by the next test, on " + day(nextTest) + ", the chance that "
+                        + quantity.words() + " leaves ",
+                range(),
+                " is ",
+                figure(Figure.exact(Measure.SHARE, Math.max(0.01, leave.chance())), chance()),
+                ".");
+    }
+
+    private Sentence settling(Settling settling, List<Sentence> remarks) {
+        remarks.add(pace(settling));
+        return Sentence.of(
+                "Leave the dose of " + name() + " alone until " + day(settling.until()) + ". ", moved(settling));
+    }
+
+    private Sentence moved(Settling settling) {
+        return Sentence.of(
+                "You " + (settling.change() > 0 ? "raised" : "lowered") + " it on " + day(settling.moved()) + " by ",
+                Told.use(quantity, Math.abs(settling.change())),
+                settling.told()
+                        ? ", and your tests cannot tell that from noise before."
+                        : ", which is less than your tests can tell within four weeks; after that day go by the level alone.");
+    }
+
+    /** The reason for the headline, which the lead of the advice may hold already. */
+    Sentence why(Advice advice, @Nullable Settling settling) {
+        return call(settling) == QuantityStudy.Call.LEAVE
+                ? moved(Objects.requireNonNull(settling))
+                : advice.lead().withoutSources();
+    }
+
+    private Sentence pace(Settling settling) {
+        String settlingSource = sources.key(
+                "A change counts as told at 95 in 100, with a chance of 80 in 100",
+                Basis.COMMON_PRACTICE,
+                "in statistics; the errors of tests to come follow from those of your methods and from how your use wanders");
+        Sentence.Part reference = new Sentence.Part.Reference(settlingSource);
+        return settling.daily().isBefore(settling.until())
+                ? Sentence.of(
+                        "With a test a day it would be told by " + day(settling.daily())
+                                + ". A change before that is a change on noise.",
+                        reference)
+                : Sentence.of(
+                        "More tests would not tell it sooner. A change before that is a change on noise.", reference);
+    }
+
+    private Sentence move(DoseAdvice.Move move, List<Sentence> remarks, List<String> cautions) {
+        Dosed moved = Objects.requireNonNull(dosed);
+        double amount = moved.volume(move.dose());
+        String way = amount > moved.amount() ? "Raise " : "Lower ";
+        remarks.add(Sentence.of(
+                "The system uses ",
+                Told.use(quantity, point.use()),
+                ", and all doses bring ",
+                Told.use(quantity, dosedNow),
+                ". The new dose meets the use and leads back to where you hold it within about a week."));
+        caution(cautions);
+        return Sentence.of(
+                way + moved.solution().name() + " from ",
+                Figure.exact(Measure.DOSE_A_DAY, moved.amount()),
+                " to ",
+                Figure.exact(Measure.DOSE_A_DAY, amount),
+                ", and then leave it. Left as it is, the chance that " + quantity.words() + " is outside ",
+                range(),
+                " on " + day(nextTest) + " is ",
+                figure(Figure.exact(Measure.SHARE, move.chance()), chance()),
+                ".");
+    }
+
+    private Sentence correct(DoseAdvice.Correct correct, List<Sentence> remarks, List<String> cautions) {
+        Dosed moved = Objects.requireNonNull(dosed);
+        caution(cautions);
+        if (correct.lift() < 0) {
+            remarks.add(Sentence.of("It falls by what the system uses: ", Told.use(quantity, point.use()), "."));
+            return Sentence.of(
+                    "Lower " + moved.solution().name() + " to ",
+                    Figure.exact(Measure.DOSE_A_DAY, moved.volume(correct.dose())),
+                    " and let " + quantity.words() + " come down: it stands at ",
+                    Told.level(quantity, point.level()),
+                    ", above ",
+                    range(),
+                    ".");
+        }
+        double extra = moved.volume(correct.lift());
+        remarks.add(Sentence.of(
+                "Then set " + moved.solution().name() + " to ",
+                Figure.exact(Measure.DOSE_A_DAY, moved.volume(correct.dose())),
+                ", which meets the use. No day lifts it by more than is comfortable.",
+                new Sentence.Part.Reference(sources.key(
+                        "How fast water may be changed on purpose",
+                        Basis.COMMON_PRACTICE,
+                        "careful figures among keepers; no trial stands behind them"))));
+        return Sentence.of(
+                "Bring " + quantity.words() + " back first: ",
+                Figure.exact(Measure.DOSE, extra / correct.days()),
+                " of " + moved.solution().name() + " on top each day for " + correct.days()
+                        + (correct.days() == 1 ? " day" : " days") + ", in several portions. It stands at ",
+                Told.level(quantity, point.level()),
+                ", below ",
+                range(),
+                ".");
+    }
+
+    private Sentence undosed() {
+        if (range == null) {
+            return Sentence.of(
+                    capital(quantity.words()) + " stands at ",
+                    figure(Told.level(quantity, point.level()), log),
+                    ". Test it by " + day(nextTest) + ".");
+        }
+        double outside = outside(point.level());
+        if (outside > 0.5) {
+            boolean over = point.level().value() > (range.least() + range.most()) / 2;
+            return Sentence.of(
+                    act(over) + " It stands at ",
+                    figure(Told.level(quantity, point.level()), log),
+                    over ? ", above " : ", below ",
+                    range(),
+                    ".");
+        }
+        double chance = Math.max(outside, outside(next));
+        return Sentence.of(
+                (chance <= DoseRule.TOO_LIKELY
+                                ? "Leave it as it is: "
+                                : "Test " + quantity.words() + " again by " + day(nextTest) + ": ")
+                        + quantity.words() + " stands at ",
+                figure(Told.level(quantity, point.level()), log),
+                ", and the chance that it is outside ",
+                range(),
+                " then is ",
+                figure(Figure.exact(Measure.SHARE, Math.max(0.01, chance)), chance()),
+                ".");
+    }
+
+    /** What moves a quantity that is not dosed. */
+    private String act(boolean over) {
+        return switch (quantity) {
+            case NITRATE, PHOSPHATE ->
+                over
+                        ? "Feed less or export more, one of them: Feed and export shows what each would do."
+                        : "Feed a little more or export less: Feed and export shows what each would do.";
+            case SALINITY ->
+                over ? "Bring salinity down slowly with fresh water." : "Bring salinity up slowly with new water.";
+            case TEMPERATURE ->
+                over ? "Cool the water slowly, no ice." : "Warm the water slowly; look at the heaters first.";
+            case PH -> "Look at the room's air before you touch the pH: the Day page shows what a window would do.";
+            case AMMONIA, NITRITE -> "Feed nothing, change water, and find what died or which filter stopped.";
+            case OXYGEN -> over ? "Nothing is wrong with much oxygen." : "Move the surface and find what stopped.";
+            case ALKALINITY, CALCIUM, MAGNESIUM ->
+                over
+                        ? "Change water with less of it, in parts."
+                        : "Dose it, or change water with more of it, in parts.";
+        };
+    }
+
+    private void setAside(List<Sentence> remarks) {
+        readings.subList(0, readings.size() - 1).stream()
+                .filter(judged -> judged.standing() == Estimate.Standing.SET_ASIDE)
+                .reduce((before, after) -> after)
+                .ifPresent(judged -> remarks.add(Sentence.of(
+                        "A reading of ",
+                        Told.level(quantity, judged.reading().value()),
+                        " stands " + errors(judged.off()) + " errors off all others and was set aside.")));
+    }
+
+    private static void add(List<String> cautions, String caution) {
+        if (!cautions.contains(caution)) {
+            cautions.add(caution);
+        }
+    }
+
+    private void caution(List<String> cautions) {
+        Salt salt = Objects.requireNonNull(dosed).solution().salt();
+        switch (salt) {
+            case SODIUM_CARBONATE, SODIUM_HYDROXIDE, CALCIUM_HYDROXIDE ->
+                add(
+                        cautions,
+                        "The solution burns skin and eyes: gloves and goggles, out of reach of children, into strong"
+                                + " flow and slowly. The label comes before this page.");
+            default ->
+                add(
+                        cautions,
+                        "Dose into strong flow, in several portions, the two parts at different times and places.");
+        }
+        if (quantity == WaterQuantity.ALKALINITY) {
+            add(cautions, "Never move alkalinity by more than 1 dKH in a day, and stop where the water turns cloudy.");
+        }
+    }
+
+    // ── pieces ──
+
+    private String name() {
+        return Objects.requireNonNull(dosed).solution().name();
+    }
+
+    private Sentence range() {
+        TargetRange held = Objects.requireNonNull(range);
+        return Sentence.of(Told.level(quantity, held.least()), " to ", Told.level(quantity, held.most()));
+    }
+
+    private String chance() {
+        return sources.key(
+                "Chances of what a level will be",
+                Basis.COMPUTED,
+                "from your readings, doses and water changes, with how much your use wandered so far");
+    }
+
+    private String day(Instant at) {
+        return DAY.format(at.atZone(zone));
+    }
+
+    private static String errors(double off) {
+        return String.format(Locale.ROOT, "%.1f", Math.abs(off));
+    }
+
+    private static String capital(String words) {
+        // pH stays pH.
+        return words.equals("pH") ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+}

@@ -1,0 +1,106 @@
+package org.tidewright.husbandry.dosing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.tidewright.husbandry.estimate.Known;
+
+/** In dKH and days: a range of 7.4 to 8.6 with 8.0 as its aim, and 0.3 dKH a day as the safe rate. */
+class DoseRuleTest {
+    private static final Aim AIM = new Aim(8.0, 7.4, 8.6, 0.3);
+    private static final double STEP = 0.005;
+    private static final double WEEK = 7;
+
+    /** A week to the next test; the doubt of the level then is that of level and use, and 0.03 dKH more by the root of a day. */
+    private static DoseCase situation(
+            double level, double levelError, double use, double useError, double dosed, @Nullable Settling settling) {
+        double then = Math.sqrt(levelError * levelError + WEEK * WEEK * useError * useError + WEEK * 0.03 * 0.03);
+        return new DoseCase(
+                new Known(level, levelError),
+                new Known(level + WEEK * (dosed - use), then),
+                new Known(use, useError),
+                dosed,
+                dosed - 0.1,
+                STEP,
+                settling);
+    }
+
+    private static Settling settling() {
+        Instant moved = Instant.parse("2026-03-01T08:00:00Z");
+        return new Settling(
+                "bicarbonate dose", moved, 0.1, moved.plusSeconds(864_000), true, moved.plusSeconds(500_000));
+    }
+
+    @Test
+    void aDoseThatMeetsTheUseIsLeftEvenWhereTheLevelStandsBesideTheAim() {
+        assertThat(DoseRule.advise(situation(7.8, 0.1, 0.60, 0.02, 0.60, null), AIM))
+                .isInstanceOf(DoseAdvice.Leave.class);
+    }
+
+    @Test
+    void aDoseThatLetsTheLevelFallOutIsRaisedToTheUseAndALittleMore() {
+        assertThat(DoseRule.advise(situation(7.7, 0.1, 0.60, 0.02, 0.52, null), AIM))
+                .isInstanceOfSatisfying(DoseAdvice.Move.class, move -> {
+                    // 0.60 to hold, and 0.3 dKH back over a fortnight: 0.6214 dKH a day, of which 0.1 comes from
+                    // elsewhere;
+                    // to the step of 0.005.
+                    assertThat(move.dose()).isCloseTo(0.52, within(1e-9));
+                    assertThat(move.chance()).isGreaterThan(0.1);
+                });
+    }
+
+    @Test
+    void whatIsLikelyOutsideIsBroughtBackOverAsManyDaysAsAreSafe() {
+        assertThat(DoseRule.advise(situation(7.0, 0.1, 0.60, 0.02, 0.60, null), AIM))
+                .isInstanceOfSatisfying(DoseAdvice.Correct.class, correct -> {
+                    assertThat(correct.lift()).isCloseTo(1.0, within(1e-9));
+                    assertThat(correct.days()).isEqualTo(4);
+                    assertThat(correct.dose()).isCloseTo(0.50, within(1e-9));
+                });
+    }
+
+    @Test
+    void aDoseThatWasMovedIsLeftUntilItsEffectCanBeTold() {
+        assertThat(DoseRule.advise(situation(7.7, 0.1, 0.60, 0.02, 0.52, settling()), AIM))
+                .isInstanceOf(DoseAdvice.Settle.class);
+    }
+
+    @Test
+    void harmComesBeforeSettling() {
+        assertThat(DoseRule.advise(situation(6.8, 0.1, 0.65, 0.03, 0.60, settling()), AIM))
+                .isInstanceOf(DoseAdvice.Correct.class);
+    }
+
+    @Test
+    void aMoveNeverAsksForLessThanNothing() {
+        assertThat(DoseRule.advise(situation(8.55, 0.1, 0.02, 0.02, 0.15, null), AIM))
+                .isInstanceOfSatisfying(
+                        DoseAdvice.Move.class, move -> assertThat(move.dose()).isZero());
+    }
+
+    /** P(level < 7.4) with a mean of 7.3 and an error of 0.2173 is Φ(0.460) = 0.677 (normal table); above 8.6 next to none. */
+    @Test
+    void theChanceOfBeingOutsideIsThatOfTheNormalTable() {
+        assertThat(DoseRule.chanceOutside(new Known(7.3, 0.2173), AIM)).isCloseTo(0.677, within(1e-3));
+    }
+
+    @Test
+    void aDoseThatIsRightWithinTheDoubtOfTheUseIsNotMoved() {
+        // 0.02 dKH a day would bring it back; the use is known to 0.06 only.
+        assertThat(DoseRule.advise(situation(7.86, 0.1, 0.60, 0.06, 0.60, null), AIM))
+                .isInstanceOf(DoseAdvice.Leave.class);
+    }
+
+    @Test
+    void aHighLevelIsLetDownByDosingLessAndNotByHand() {
+        assertThat(DoseRule.advise(situation(9.4, 0.1, 0.60, 0.02, 0.60, null), AIM))
+                .isInstanceOfSatisfying(DoseAdvice.Correct.class, correct -> {
+                    assertThat(correct.lift()).isNegative();
+                    // 0.60 less 1.4 / 5 = 0.28 dKH a day, of which 0.1 comes from elsewhere: 0.22.
+                    assertThat(correct.dose()).isCloseTo(0.22, within(1e-9));
+                });
+    }
+}
