@@ -7,6 +7,7 @@ import org.tidewright.web.page.Pages;
 import org.tidewright.web.route.Assets;
 import org.tidewright.web.route.FormBody;
 import org.tidewright.web.route.FormToken;
+import org.tidewright.web.route.LogRoutes;
 import org.tidewright.web.route.PlanRoutes;
 import org.tidewright.web.route.Problems;
 import org.tidewright.web.route.RequestGuard;
@@ -29,6 +30,7 @@ public final class WebServer implements AutoCloseable {
         RequestGuard guard = new RequestGuard(settings.hosts());
         SystemRoutes systems = new SystemRoutes(desk, pages, assets);
         PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
+        LogRoutes log = new LogRoutes(desk, pages, assets, token);
         Javalin javalin = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -41,6 +43,7 @@ public final class WebServer implements AutoCloseable {
             assets.register(config.routes);
             systems.register(config.routes);
             plans.register(config.routes);
+            log.register(config.routes);
             problems.register(config.routes);
         });
         javalin.start(settings.port());

@@ -3,10 +3,15 @@ package org.tidewright.app.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.app.demo.DemoJournal;
+import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.plan.Examples;
@@ -47,13 +52,16 @@ public final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        PlanFolder plans = new PlanFolder(folder == null ? Files.createTempDirectory("tidewright-demo-") : folder);
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        KeptFolder kept =
+                new KeptFolder(folder == null ? Files.createTempDirectory("tidewright-demo-") : folder, clock);
+        PlanFolder plans = kept.plans();
         for (String name : Examples.NAMES) {
             if (plans.newest(name).isEmpty()) {
                 plans.keep(name, 0, Examples.text(name));
             }
         }
-        Optional<WebServer> server = listening.start(plans, spec.commandLine());
+        Optional<WebServer> server = listening.start(kept, spec.commandLine());
         if (server.isEmpty()) {
             return ExitCode.INVALID;
         }
@@ -61,12 +69,25 @@ public final class DemoCommand implements Callable<Integer> {
         CompletableFuture<String> startTime = CompletableFuture.supplyAsync(() ->
                 StartTime.toFirstPage(listening.shownAddress(), server.get().port()));
         rehearse();
+        invent(kept, clock);
         listening.untilStopped(server.get(), startTime.join(), spec.commandLine());
         return ExitCode.HOLDS;
     }
 
+    /** The invented log of the first system; one that is there already is left as it is. */
+    private static void invent(KeptFolder kept, Clock clock) {
+        String system = Examples.NAMES.get(0);
+        if (kept.journal().everything(system).isEmpty()) {
+            kept.journal().writeAll(system, DemoJournal.of(plan(), ZonedDateTime.now(clock)), written -> {});
+        }
+    }
+
+    private static Plan plan() {
+        return ((PlanReading.Sound) PlanText.read(Examples.text(Examples.NAMES.get(0)))).plan();
+    }
+
     private void rehearse() {
-        Plan plan = ((PlanReading.Sound) PlanText.read(Examples.text(Examples.NAMES.get(0)))).plan();
+        Plan plan = plan();
         OutageOrder tonight = new OutageOrder(NIGHT_AND_DAY, Outdoors.constant(FREEZING), true, true);
         Prose prose = new Prose(spec.commandLine().getOut());
         prose.paragraph(

@@ -1,5 +1,7 @@
 package org.tidewright.app.cli;
 
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -7,7 +9,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.tidewright.app.desk.LiveDesk;
-import org.tidewright.app.plans.PlanFolder;
+import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.web.WebServer;
 import org.tidewright.web.WebSettings;
 import picocli.CommandLine;
@@ -43,12 +45,16 @@ final class Listening {
     private List<String> hosts = List.of();
 
     /** Starts to serve; empty after saying why that cannot be. */
-    Optional<WebServer> start(PlanFolder plans, CommandLine line) {
+    Optional<WebServer> start(KeptFolder folder, CommandLine line) {
         ALL.setLevel(Level.WARNING);
         try {
             WebSettings settings = new WebSettings(address, port, new LinkedHashSet<>(hosts));
-            WebServer server = WebServer.start(new LiveDesk(plans), settings);
-            Runtime.getRuntime().addShutdownHook(new Thread(server::close));
+            LiveDesk desk = new LiveDesk(folder.plans(), folder::journal, Clock.system(ZoneId.systemDefault()));
+            WebServer server = WebServer.start(desk, settings);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                server.close();
+                folder.close();
+            }));
             return Optional.of(server);
         } catch (RuntimeException refused) {
             line.getErr()

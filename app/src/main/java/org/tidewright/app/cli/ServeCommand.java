@@ -1,9 +1,12 @@
 package org.tidewright.app.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.plan.text.PlanDocument;
 import org.tidewright.web.WebServer;
@@ -37,7 +40,8 @@ public final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanFolder plans = new PlanFolder(folder);
+        KeptFolder kept = new KeptFolder(folder, Clock.system(ZoneId.systemDefault()));
+        PlanFolder plans = kept.plans();
         if (add != null) {
             Optional<PlanDocument> document =
                     PlanArgument.read(add, spec.commandLine().getErr());
@@ -60,7 +64,7 @@ public final class ServeCommand implements Callable<Integer> {
                             + folder + " --add my.yaml");
             return ExitCode.INVALID;
         }
-        Optional<WebServer> server = listening.start(plans, spec.commandLine());
+        Optional<WebServer> server = listening.start(kept, spec.commandLine());
         if (server.isEmpty()) {
             return ExitCode.INVALID;
         }

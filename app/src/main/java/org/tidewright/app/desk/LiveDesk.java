@@ -1,17 +1,27 @@
 package org.tidewright.app.desk;
 
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.Supplier;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.check.PlanChecks;
 import org.tidewright.husbandry.day.DayStudy;
+import org.tidewright.husbandry.journal.Journal;
+import org.tidewright.husbandry.journal.Kind;
+import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
+import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
@@ -24,6 +34,8 @@ import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.Outdoors;
 import org.tidewright.twin.rehearsal.WaterMovement;
+import org.tidewright.twin.system.Levers;
+import org.tidewright.twin.system.SystemTwin;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SaveResult;
 import org.tidewright.web.desk.SystemEntry;
@@ -40,7 +52,11 @@ public final class LiveDesk implements Desk {
     /** One thread at a time, so that pages still answer at once; an ensemble runs in the pool it is asked from. */
     private final ForkJoinPool background = new ForkJoinPool(1);
 
+    private static final long TEN_MINUTES = 600;
+
     private final PlanFolder plans;
+    private final Supplier<Journal> journal;
+    private final Clock clock;
     private final Memory<String, SystemView> views = new Memory<>(40);
     private final Memory<Plan, Report> reports = new Memory<>(40);
     private final Memory<Rehearsed, OutageReport> outages = new Memory<>(20);
@@ -55,7 +71,13 @@ public final class LiveDesk implements Desk {
     private final Memory<Plan, UsualDay> usualDays = new Memory<>(6);
     private final Memory<Lived, DayStudy> days = new Memory<>(8);
 
+    private final Memory<Read, WaterStudy> waterStudies = new Memory<>(20);
+    private final Memory<Plan, Levers> levers = new Memory<>(40);
+
     private record Begun(Plan plan, NewTankOrder order) {}
+
+    /** What a study of the water depends on; the time to ten minutes, over which no estimate moves. */
+    private record Read(Plan plan, List<Line> lines, Instant now) {}
 
     private record Lived(Plan plan, UsualDay.Habits habits) {}
 
@@ -72,8 +94,44 @@ public final class LiveDesk implements Desk {
     /** What a report of nutrients depends on. */
     private record Moved(Plan plan, UnitSystem units, Map<String, Double> values, boolean drawn) {}
 
-    public LiveDesk(PlanFolder plans) {
+    /**
+     * A desk over a folder.
+     *
+     * @param journal asked for when it is first needed
+     * @param clock with the zone in which the systems stand
+     */
+    public LiveDesk(PlanFolder plans, Supplier<Journal> journal, Clock clock) {
         this.plans = plans;
+        this.journal = journal;
+        this.clock = clock;
+    }
+
+    @Override
+    public Journal journal() {
+        return journal.get();
+    }
+
+    @Override
+    public Clock clock() {
+        return clock;
+    }
+
+    @Override
+    public Levers levers(Plan plan) {
+        return levers.get(plan, key -> SystemTwin.of(key).levers());
+    }
+
+    @Override
+    public WaterStudy water(SystemView view) {
+        List<Line> lines = journal().lines(view.entry().id(), Span.EVER, EnumSet.allOf(Kind.class));
+        // A line written this minute has happened.
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MINUTES);
+        Instant last = lines.isEmpty() ? now : lines.get(lines.size() - 1).at().toInstant();
+        Instant tenth = Instant.ofEpochSecond(now.getEpochSecond() / TEN_MINUTES * TEN_MINUTES);
+        Instant asked = last.isAfter(tenth) && !last.isAfter(clock.instant()) ? last : tenth;
+        return waterStudies.get(
+                new Read(view.plan(), lines, asked),
+                key -> WaterStudy.of(key.plan(), key.lines(), key.now(), clock.getZone()));
     }
 
     @Override

@@ -126,7 +126,7 @@ class WaterDeskPageIT {
     void isReachedFromASystemsPageOnAPhone() {
         try (Visit visit = chromium.visit(Screen.PHONE_DARK)) {
             Page page = open(visit, "systems/harbour-room/build");
-            page.locator(".thumb a", new Page.LocatorOptions().setHasText("Water desk"))
+            page.locator(".foot-index a", new Page.LocatorOptions().setHasText("Water desk"))
                     .click();
             page.waitForURL(Pattern.compile(".*/water-desk"));
             visit.assertNothingWentWrong();

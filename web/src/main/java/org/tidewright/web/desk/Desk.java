@@ -1,13 +1,16 @@
 package org.tidewright.web.desk;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.day.DayStudy;
+import org.tidewright.husbandry.journal.Journal;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientReport;
+import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.model.Plan;
@@ -15,6 +18,7 @@ import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.WaterMovement;
+import org.tidewright.twin.system.Levers;
 
 /** What the pages ask for. Calls may come from several threads at once. */
 public interface Desk {
@@ -59,6 +63,18 @@ public interface Desk {
      * @param tried what of the habits is not the plan's, in words
      */
     DayStudy day(Plan plan, UsualDay.Habits habits, List<String> tried);
+
+    /** Where lines about all systems are kept. */
+    Journal journal();
+
+    /** What is known of a system's water now, from its journal. */
+    WaterStudy water(SystemView view);
+
+    /** The time where the systems stand. */
+    Clock clock();
+
+    /** What can be moved in a plan's system. */
+    Levers levers(Plan plan);
 
     /**
      * Keeps a text as the system's next revision.

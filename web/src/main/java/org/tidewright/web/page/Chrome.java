@@ -29,8 +29,9 @@ public record Chrome(
      * A page in the index.
      *
      * @param shortName where there is little room
+     * @param atThumb whether it is among the few at the edge of a phone
      */
-    public record Link(String name, String shortName, String href, boolean current) {}
+    public record Link(String name, String shortName, String href, boolean current, boolean atThumb) {}
 
     public String asset(String name) {
         return assets + name;

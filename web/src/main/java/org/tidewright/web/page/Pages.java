@@ -5,8 +5,12 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.journal.Line;
 import org.tidewright.plan.fault.Fault;
+import org.tidewright.plan.method.WaterQuantity;
+import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemEntry;
 import org.tidewright.web.desk.SystemView;
@@ -64,6 +68,74 @@ public final class Pages {
         Chrome chrome = reader.around(
                 "Feed and export: " + view.entry().name(), "feed-and-export", 12, desk.systems(), view.entry());
         return html("feed-and-export", chrome, NutrientPage.of(desk, view, form, reader.units(view.entry())));
+    }
+
+    /**
+     * What wants hands or a decision today.
+     *
+     * @param entering the quantity whose reading is entered next; null for the one that is due
+     * @param typed what was typed and refused; null for none
+     */
+    public String today(
+            SystemView view,
+            String token,
+            @Nullable WaterQuantity entering,
+            @Nullable LogForm typed,
+            @Nullable UUID justKept,
+            Reader reader) {
+        Chrome chrome = reader.around("Today: " + view.entry().name(), "today", 24, desk.systems(), view.entry());
+        return html("today", chrome, TodayPage.of(desk, view, token, entering, typed, justKept, reader));
+    }
+
+    /**
+     * The water by one quantity.
+     *
+     * @param asked null for the one that usually matters most
+     */
+    public String water(SystemView view, @Nullable WaterQuantity asked, Reader reader) {
+        Chrome chrome = reader.around("Water: " + view.entry().name(), "water", 14, desk.systems(), view.entry());
+        UnitSystem units = reader.units(view.entry());
+        return html(
+                "water",
+                chrome,
+                QuantityPage.of(view, desk.water(view), asked, desk.clock().getZone(), units));
+    }
+
+    /** The log, with its next line as it was typed, and what became of the last. */
+    public String log(
+            SystemView view,
+            String token,
+            LogForm form,
+            @Nullable UUID justKept,
+            LogPage.Choice choice,
+            Reader reader) {
+        Chrome chrome = reader.around("Log: " + view.entry().name(), "log", 31, desk.systems(), view.entry());
+        UnitSystem units = reader.units(view.entry());
+        return html("log", chrome, LogPage.of(desk, view, token, form, justKept, choice, units));
+    }
+
+    /**
+     * One line of the log.
+     *
+     * @param typed what stands in the form; null for the line as it stands
+     * @param lead what came of the last try; null for none
+     */
+    public String logLine(
+            SystemView view,
+            List<Line> history,
+            String token,
+            @Nullable LogForm typed,
+            @Nullable String lead,
+            Reader reader) {
+        Chrome chrome =
+                reader.around("A line of the log: " + view.entry().name(), "log", 31, desk.systems(), view.entry());
+        String told = lead != null
+                ? lead
+                : LogLinePage.usualLead(history.get(history.size() - 1).struck());
+        return html(
+                "log-line",
+                chrome,
+                LogLinePage.of(view, history, token, typed, told, desk.clock().getZone(), reader.units(view.entry())));
     }
 
     /**

@@ -3,6 +3,7 @@ package org.tidewright.web.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.FigureText;
@@ -20,7 +21,10 @@ import org.tidewright.web.desk.SystemEntry;
  */
 public record Reader(@Nullable UnitSystem chosen, String path, String query, String assets) {
     private static final List<String> PAGES =
-            List.of("Build", "New tank", "Day", "Feed and export", "Rehearse", "Plan");
+            List.of("Today", "Water", "Log", "Build", "New tank", "Day", "Feed and export", "Rehearse", "Plan");
+    /** Four, beside the index: more would not be hit by a thumb. */
+    private static final Set<String> AT_THUMB = Set.of("Today", "Log", "Water", "Rehearse");
+
     private static final String WATER_DESK = "/water-desk";
 
     /** The units to tell a system in. */
@@ -54,15 +58,16 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
                 .toList();
         List<Chrome.Link> links = new ArrayList<>();
         if (here == null) {
-            links.add(new Chrome.Link("Systems", "Systems", "/", page.equals("home")));
+            links.add(new Chrome.Link("Systems", "Systems", "/", page.equals("home"), true));
         } else {
             for (String name : PAGES) {
                 String key = key(name);
                 String shortName = name.split(" and ", 2)[0];
-                links.add(new Chrome.Link(name, shortName, href(here) + "/" + key, key.equals(page)));
+                links.add(new Chrome.Link(
+                        name, shortName, href(here) + "/" + key, key.equals(page), AT_THUMB.contains(name)));
             }
         }
-        links.add(new Chrome.Link("Water desk", "Water desk", WATER_DESK, page.equals("water-desk")));
+        links.add(new Chrome.Link("Water desk", "Water desk", WATER_DESK, page.equals("water-desk"), here == null));
         return new Chrome(
                 title,
                 page,

@@ -30,6 +30,8 @@ public final class Assets {
             "rehearse.js",
             "editor.js",
             "asking.js",
+            "today.js",
+            "water.js",
             "water-desk.js",
             "feed-and-export.js",
             "mark.svg");

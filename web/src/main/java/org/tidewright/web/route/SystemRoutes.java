@@ -4,7 +4,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.nutrient.Handles;
+import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.web.desk.Desk;
@@ -34,6 +36,8 @@ public final class SystemRoutes {
         routes.get("/", ctx -> Answers.html(ctx, pages.home(Readers.of(ctx, assets))));
         routes.get("/water-desk", this::waterDesk);
         routes.get("/systems/{id}", this::toBuild);
+        routes.get("/systems/{id}/water", ctx -> water(ctx, null));
+        routes.get("/systems/{id}/water/{quantity}", ctx -> water(ctx, quantity(ctx)));
         routes.get("/systems/{id}/build", this::build);
         routes.get("/systems/{id}/rehearse", this::rehearse);
         routes.get("/systems/{id}/new-tank", this::newTank);
@@ -58,6 +62,15 @@ public final class SystemRoutes {
 
     private void toBuild(Context ctx) {
         ctx.redirect("/systems/" + system(desk, ctx).entry().id() + "/build", HttpStatus.SEE_OTHER);
+    }
+
+    private void water(Context ctx, @Nullable WaterQuantity asked) {
+        Answers.html(ctx, pages.water(system(desk, ctx), asked, Readers.of(ctx, assets)));
+    }
+
+    private static WaterQuantity quantity(Context ctx) {
+        return WaterQuantity.ofKey(ctx.pathParam("quantity"))
+                .orElseThrow(() -> new NotFoundResponse("No quantity goes by that address."));
     }
 
     private void build(Context ctx) {

@@ -4,6 +4,8 @@ import { start as build } from './build.js';
 import { start as editor } from './editor.js';
 import { start as nutrients } from './feed-and-export.js';
 import { start as rehearse } from './rehearse.js';
+import { start as today } from './today.js';
+import { start as water } from './water.js';
 import { start as waterDesk } from './water-desk.js';
 
 const pages = {
@@ -13,6 +15,8 @@ const pages = {
   'feed-and-export': nutrients,
   rehearse,
   plan: editor,
+  today,
+  water,
   'water-desk': waterDesk,
 };
 

@@ -3,11 +3,18 @@ package org.tidewright.web.desk;
 import static org.tidewright.husbandry.advice.Sentence.alarm;
 import static org.tidewright.husbandry.advice.Sentence.figure;
 
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.NullUnmarked;
 import org.tidewright.husbandry.advice.Assumption;
@@ -19,16 +26,23 @@ import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.day.DayStudy;
+import org.tidewright.husbandry.journal.Draft;
+import org.tidewright.husbandry.journal.Event;
+import org.tidewright.husbandry.journal.Journal;
+import org.tidewright.husbandry.journal.Kind;
+import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.limit.Limit;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
+import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.husbandry.rehearsal.Crossing;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.Trace;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.Examples;
+import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.model.UnitSystem;
@@ -40,6 +54,8 @@ import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.Outdoors;
 import org.tidewright.twin.rehearsal.WaterMovement;
+import org.tidewright.twin.system.Levers;
+import org.tidewright.twin.system.SystemTwin;
 
 /** A desk over the example plans with invented, plausible numbers, so that pages can be seen and tested alone. */
 @NullUnmarked // The example plans are known to have what is read here; a plan without it fails the test.
@@ -50,18 +66,57 @@ public class HandMadeDesk implements Desk {
 
     private static final Map<Plan, NutrientForecast> NUTRIENTS = new ConcurrentHashMap<>();
 
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-07T19:40:00Z"), ZoneId.of("Europe/Berlin"));
+
     private final Map<String, Kept> systems = new LinkedHashMap<>();
+    private final Journal journal = new HandMadeJournal(CLOCK);
     private final Map<Cut, WaterMovement> cuts = new ConcurrentHashMap<>();
 
     public HandMadeDesk() {
         for (String name : Examples.NAMES) {
             systems.put(name, new Kept(7, Examples.text(name)));
         }
+        for (int i = 0; i < 12; i++) {
+            read(WaterQuantity.ALKALINITY, 8.2 - 0.02 * i, "photometer", 4 * i);
+            read(WaterQuantity.NITRATE, 6 + 0.5 * i, "photometer", 4 * i);
+        }
+    }
+
+    /** A reading of the fifty-five gallons, so many days before now. */
+    private void read(WaterQuantity quantity, double written, String method, int daysAgo) {
+        Event reading = new Event.Reading(quantity, written, quantity.units().get(0), method);
+        UUID id = UUID.nameUUIDFromBytes((quantity + " " + daysAgo).getBytes(StandardCharsets.UTF_8));
+        journal.write(
+                "fifty-five-gallon", new Draft(id, OffsetDateTime.now(CLOCK).minusDays(daysAgo), reading, ""));
     }
 
     /** Adds or replaces a system. */
     public synchronized void put(String id, String text) {
         systems.put(id, new Kept(1, text));
+    }
+
+    @Override
+    public Journal journal() {
+        return journal;
+    }
+
+    @Override
+    public WaterStudy water(SystemView view) {
+        return WaterStudy.of(
+                view.plan(),
+                journal.lines(view.entry().id(), Span.EVER, EnumSet.allOf(Kind.class)),
+                CLOCK.instant(),
+                CLOCK.getZone());
+    }
+
+    @Override
+    public Clock clock() {
+        return CLOCK;
+    }
+
+    @Override
+    public Levers levers(Plan plan) {
+        return SystemTwin.of(plan).levers();
     }
 
     @Override

@@ -54,6 +54,13 @@ class WebServerTest {
             HARBOUR + "/day",
             HARBOUR + "/day?window=evening&lime=night&algae=day&lights_start=08:00&lights_hours=10",
             HARBOUR + "/plan",
+            HARBOUR + "/log",
+            HARBOUR + "/today",
+            HARBOUR + "/today?enter=calcium",
+            HARBOUR + "/water",
+            "/systems/fifty-five-gallon/today",
+            "/systems/fifty-five-gallon/water",
+            "/systems/fifty-five-gallon/water/nitrate?units=us",
             "/systems/fifty-five-gallon/build",
             "/systems/fifty-five-gallon/rehearse",
             "/systems/window-nano/build",
@@ -61,8 +68,8 @@ class WebServerTest {
             "/systems/window-nano/day?lime=night&units=us",
             "/systems/window-nano/rehearse");
 
-    static final List<String> NO_PAGES =
-            List.of("/systems/nobody/build", "/systems/nobody/plan", "/nowhere", "/assets/x/y");
+    static final List<String> NO_PAGES = List.of(
+            HARBOUR + "/water/gold", "/systems/nobody/build", "/systems/nobody/plan", "/nowhere", "/assets/x/y");
 
     private final HandMadeDesk desk = new HandMadeDesk() {
         @Override

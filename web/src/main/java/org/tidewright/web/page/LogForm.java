@@ -1,0 +1,139 @@
+package org.tidewright.web.page;
+
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.journal.Draft;
+import org.tidewright.husbandry.journal.Event;
+import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.note.NoteText;
+import org.tidewright.husbandry.note.NoteWords;
+import org.tidewright.husbandry.note.UnreadableNote;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.twin.system.Levers;
+
+/**
+ * One line of the log as it is typed.
+ *
+ * @param id of the line, so that a form sent twice is one line
+ * @param at local date and time as browsers write it, empty for now
+ * @param fault what is wrong with it, empty for nothing
+ */
+public record LogForm(String id, String text, String at, String remark, String fault) {
+    private static final int LONGEST_REMARK = 2000;
+
+    /** An empty form for a new line. */
+    public static LogForm empty() {
+        return new LogForm(UUID.randomUUID().toString(), "", "", "", "");
+    }
+
+    /** A form that holds a line as it stands. */
+    static LogForm of(Line line, UnitSystem units) {
+        String at = line.at().toLocalDateTime().truncatedTo(ChronoUnit.MINUTES).toString();
+        return new LogForm(line.id().toString(), NoteWords.of(line.event(), units), at, line.remark(), "");
+    }
+
+    /** What was sent; a field that is missing is empty. */
+    public static LogForm read(UnaryOperator<@Nullable String> fields) {
+        return new LogForm(field(fields, "id"), text(fields), field(fields, "at"), field(fields, "remark"), "");
+    }
+
+    /** The same for a line that is there already. */
+    public LogForm about(UUID line) {
+        return new LogForm(line.toString(), text, at, remark, fault);
+    }
+
+    /** The same with what is wrong. */
+    public LogForm refused(String why) {
+        return new LogForm(id, text, at, remark, why);
+    }
+
+    /** Why a form is no line. */
+    public static final class Refused extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        private final transient LogForm form;
+
+        Refused(LogForm form) {
+            super(form.fault());
+            this.form = form;
+        }
+
+        /** What was typed, and what is wrong with it. */
+        public LogForm form() {
+            return form;
+        }
+    }
+
+    /**
+     * The line it says.
+     *
+     * @param before the line it corrects, whose seconds are kept where its time was not touched
+     */
+    public Draft draft(Plan plan, Levers levers, OffsetDateTime now, ZoneId zone, @Nullable Line before)
+            throws Refused {
+        if (remark.length() > LONGEST_REMARK) {
+            throw new Refused(refused("The remark has " + remark.length() + " characters; " + LONGEST_REMARK
+                    + " are the most. Write the rest as a line of its own."));
+        }
+        try {
+            Event event = NoteText.read(text, plan, levers);
+            return new Draft(UUID.fromString(id), when(now, zone, before), event, remark.strip());
+        } catch (UnreadableNote unreadable) {
+            throw new Refused(refused(String.valueOf(unreadable.getMessage())));
+        } catch (IllegalArgumentException noId) {
+            throw new Refused(LogForm.empty().refused("The form has lost its number: write the line once more."));
+        }
+    }
+
+    private OffsetDateTime when(OffsetDateTime now, ZoneId zone, @Nullable Line before) throws Refused {
+        if (at.isBlank()) {
+            return now;
+        }
+        LocalDateTime local;
+        try {
+            local = LocalDateTime.parse(at.strip());
+        } catch (DateTimeParseException unreadable) {
+            throw new Refused(refused("“" + at + "” is no date and time; expected one such as 2026-03-07T19:40."));
+        }
+        if (before != null
+                && before.at().toLocalDateTime().truncatedTo(ChronoUnit.MINUTES).equals(local)) {
+            return before.at();
+        }
+        List<ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
+        if (offsets.isEmpty()) {
+            throw new Refused(refused("The clock was put forward over " + local.toLocalTime()
+                    + " on that day; expected a time before or after."));
+        }
+        OffsetDateTime told = local.atOffset(offsets.get(0));
+        if (told.isAfter(now.plusMinutes(1))) {
+            throw new Refused(refused(
+                    "That is yet to come; expected a time up to now. What is to be done stands in the" + " plan."));
+        }
+        return told;
+    }
+
+    /** The line as it was typed, or a reading from the fields of the quick entry. */
+    private static String text(UnaryOperator<@Nullable String> fields) {
+        String quantity = field(fields, "quantity");
+        if (quantity.isEmpty()) {
+            return field(fields, "text");
+        }
+        String method = field(fields, "method");
+        return quantity + " " + field(fields, "value").strip().replace(',', '.') + " " + field(fields, "unit")
+                + (method.isEmpty() ? "" : " by " + method.replace('_', ' '));
+    }
+
+    private static String field(UnaryOperator<@Nullable String> fields, String name) {
+        String found = fields.apply(name);
+        return found == null ? "" : found;
+    }
+}
