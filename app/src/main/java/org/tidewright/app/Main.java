@@ -5,12 +5,17 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.tidewright.app.cli.AdviseCommand;
 import org.tidewright.app.cli.CheckCommand;
 import org.tidewright.app.cli.DemoCommand;
 import org.tidewright.app.cli.ExampleCommand;
 import org.tidewright.app.cli.ExitCode;
+import org.tidewright.app.cli.ExportCommand;
 import org.tidewright.app.cli.ForecastCommand;
+import org.tidewright.app.cli.ImportCommand;
+import org.tidewright.app.cli.NoteCommand;
 import org.tidewright.app.cli.RehearseCommand;
+import org.tidewright.app.cli.RestoreCommand;
 import org.tidewright.app.cli.SchemaCommand;
 import org.tidewright.app.cli.SeawaterCommand;
 import org.tidewright.app.cli.ServeCommand;
@@ -42,6 +47,11 @@ import picocli.CommandLine.Command;
             CheckCommand.class,
             RehearseCommand.class,
             ForecastCommand.class,
+            NoteCommand.class,
+            AdviseCommand.class,
+            ImportCommand.class,
+            ExportCommand.class,
+            RestoreCommand.class,
             ServeCommand.class,
             ExampleCommand.class,
             TidyCommand.class,
