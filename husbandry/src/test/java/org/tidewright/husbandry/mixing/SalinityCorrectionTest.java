@@ -139,7 +139,7 @@ class SalinityCorrectionTest {
         Advice advice = tank(37.5, 35).advice(36);
         assertThat(text(advice.lead()))
                 .startsWith("Take 9.1 L out and put pure water in, and so each day for 3 days")
-                .contains("comfortable for corals; 2 is the ceiling");
+                .contains("comfortable for soft corals; 2 is the ceiling");
         assertThat(advice.working()).hasSize(3);
         assertThat(text(advice.working().get(2))).contains("35");
         assertThat(text(tank(35, 35).advice(36).lead())).startsWith("Leave the salinity alone");

@@ -152,7 +152,7 @@ class WaterChangeTest {
                 KnownWater.of(35, 25).with(WaterQuantity.NITRATE, 0.030),
                 KnownWater.of(35, 25).with(WaterQuantity.NITRATE, 0));
         Advice advice = change.advice(Keeping.SOFT_CORALS);
-        assertThat(text(advice.lead())).startsWith("Go ahead with 40 L").endsWith("than corals bear in a day.");
+        assertThat(text(advice.lead())).startsWith("Go ahead with 40 L").endsWith("than soft corals bear in a day.");
         assertThat(text(advice.remarks().get(0))).startsWith("For nitrate, 2 parts of 20 L, a day apart");
     }
 

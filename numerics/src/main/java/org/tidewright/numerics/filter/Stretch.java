@@ -10,10 +10,10 @@ import java.util.stream.IntStream;
  *
  * <p>What depends on the length alone is worked out once, so that sizes can be tried one after the other. M is found by
  * Gauss's rule, to the last digits of a double: for a walk v is a straight line, and where something falls back the time is
- * cut into parts in which it falls by no more than half.
+ * cut into parts in which it falls by no more than a factor of e².
  */
 public final class Stretch {
-    private static final double FALL_IN_A_PART = 0.7;
+    private static final double FALL_IN_A_PART = 2;
     private static final int MOST_PARTS = 64;
 
     private final StructuralModel model;
