@@ -123,7 +123,7 @@ public final class SqlJournal implements Journal {
         }
         Condition before = standing(system, new Span(Span.EVER.from(), time), kinds);
         Condition last = Condition.of(
-                "line_no = (SELECT line_no FROM line WHERE " + before.sql()
+                "line.line_no = (SELECT line_no FROM line WHERE " + before.sql()
                         + " ORDER BY at_ms DESC, at_ns DESC, first_no DESC LIMIT 1)",
                 before.values().toArray());
         return read(last, "line_no").stream().findFirst();
