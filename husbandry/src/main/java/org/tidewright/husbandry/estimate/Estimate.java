@@ -49,7 +49,7 @@ public final class Estimate {
             @Unit("1") double off,
             Standing standing) {}
 
-    /** By how much all readings of a method are off at today's level, as far as is known. */
+    /** By how much the readings of a method are off at the middle of them all, as far as is known. */
     public record MethodBias(TestMethod method, Known bias) {}
 
     /**
@@ -99,13 +99,44 @@ public final class Estimate {
      * @param future {@link Inputs#dosed} of the inputs of this estimate
      */
     public Point ahead(@Unit("d") double time, Inputs future) {
-        WaterModel model = new WaterModel(
-                future, fitted.model().quantities(), List.of(), fitted.model().reaction(), null);
+        WaterModel model = fitted.model().with(future);
         return point(time, model, fitted.ahead(time, model));
     }
 
+    /**
+     * What a reading may show: after the last line, what a test that is made then will.
+     *
+     * @param method one by which it was read before
+     */
+    public Known reading(@Unit("d") double time, TestMethod method) {
+        if (!fitted.model().kits().methods().contains(method)) {
+            throw new IllegalArgumentException(quantity.words() + " was never read by " + method.name()
+                    + "; nothing is known of how it would read");
+        }
+        Belief belief = fitted.at(time);
+        double level = Math.max(0, belief.mean(fitted.model().levelRow(quantity, time)));
+        double[] row = fitted.model().readingRow(method, time);
+        return new Known(belief.mean(row), Math.hypot(belief.standardError(row), method.repeatability(level)));
+    }
+
     private Point point(double time, WaterModel model, Belief belief) {
-        return new Point(time, known(belief, model.levelRow(quantity, time)), known(belief, model.useRow(quantity)));
+        Known level = known(belief, model.levelRow(quantity, time));
+        Known use = known(belief, model.useRow(quantity));
+        double scale = model.scaleError(belief, quantity);
+        return new Point(time, doubted(level, scale * (level.value() - middle())), doubted(use, scale * use.value()));
+    }
+
+    /** Middle of all readings, at which the biases are reckoned. */
+    private double middle() {
+        double[] values = readings.stream()
+                .mapToDouble(judged -> judged.reading().value())
+                .sorted()
+                .toArray();
+        return values[values.length / 2];
+    }
+
+    private static Known doubted(Known known, double error) {
+        return new Known(known.value(), Math.hypot(known.standardError(), error));
     }
 
     private static Known known(Belief belief, double[] row) {
@@ -120,24 +151,22 @@ public final class Estimate {
     /** Biases of the methods it was read by. */
     public List<MethodBias> biases() {
         Belief now = fitted.reckoning().last();
-        double time = fitted.model().inputs().until();
-        double level = Math.max(0, now.mean(fitted.model().levelRow(quantity, time)));
         return readings.stream()
                 .map(judged -> judged.reading().method())
                 .distinct()
-                .map(method -> new MethodBias(method, known(now, fitted.model().biasRow(method, level))))
+                .map(method -> new MethodBias(method, known(now, fitted.model().biasRow(method))))
                 .toList();
     }
 
     /** How much it wanders, and what the journal taught of that. */
     public List<Wandering> wanderings() {
         List<Wandering> wanderings = new ArrayList<>();
-        List<WaterModel.Noise> noises = fitted.model().noises();
+        List<WaterStates.Noise> noises = fitted.model().noises();
         double[] errors = fitted.errorsOfSizes();
         for (int i = 0; i < errors.length; i++) {
-            WaterModel.Noise noise = noises.get(i);
+            WaterStates.Noise noise = noises.get(i);
             if (noise.quantity() == quantity) {
-                double left = errors[i] / noise.prior().spread();
+                double left = errors[i] / noise.prior().spread(fitted.sizes()[i]);
                 wanderings.add(
                         new Wandering(noise.part().words(), noise.prior().usual(), fitted.sizes()[i], 1 - left * left));
             }

@@ -22,7 +22,7 @@ public final class Estimates {
         Set<WaterQuantity> minerals = EnumSet.noneOf(WaterQuantity.class);
         Set<WaterQuantity> others = EnumSet.noneOf(WaterQuantity.class);
         for (Inputs.Reading reading : inputs.readings()) {
-            (WaterModel.MINERALS.contains(reading.quantity()) ? minerals : others).add(reading.quantity());
+            (WaterStates.MINERALS.contains(reading.quantity()) ? minerals : others).add(reading.quantity());
         }
         if (!minerals.isEmpty()) {
             estimates.add(minerals);

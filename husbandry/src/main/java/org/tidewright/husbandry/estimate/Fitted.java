@@ -9,14 +9,10 @@ import org.tidewright.numerics.filter.LinearFilter;
 import org.tidewright.numerics.filter.Measurement;
 import org.tidewright.numerics.filter.Passage;
 import org.tidewright.numerics.filter.Stretch;
-import org.tidewright.plan.method.TestMethod;
 import org.tidewright.plan.method.WaterQuantity;
 
 /** A model of some quantities with its noise learnt and its readings screened: what is believed at any time. */
 final class Fitted {
-    /** The first screening is lenient, or what wanders more than usual would be taken for errors. */
-    private static final double LENIENT = 1;
-
     /** Noise is learnt from so many days: what a system was like before matters less, and costs time. */
     static final double LATELY = 730;
 
@@ -53,27 +49,25 @@ final class Fitted {
 
     /** Of quantities that have readings. */
     static Fitted of(Inputs inputs, Set<WaterQuantity> quantities) {
-        List<TestMethod> methods = inputs.readings().stream()
-                .map(Inputs.Reading::method)
-                .filter(method -> quantities.contains(method.quantity()))
-                .distinct()
-                .toList();
+        Kits kits = Kits.of(inputs, quantities);
         double expected = reaction(
                 inputs,
-                WaterModel.level(inputs, WaterQuantity.ALKALINITY),
-                WaterModel.expected(inputs, WaterQuantity.ALKALINITY).use().value());
-        WaterModel first = new WaterModel(inputs, quantities, methods, expected, null);
+                inputs.level(WaterQuantity.ALKALINITY),
+                inputs.use(WaterQuantity.ALKALINITY).value());
+        WaterModel first = new WaterModel(inputs, quantities, kits, expected, null);
         Timeline draft = Timeline.of(first);
-        draft.shake(NoiseFit.usual(first, LENIENT));
-        Reckoning lenient = Screening.screen(draft, Evidence.of(draft));
+        Evidence drafted = Evidence.of(draft);
+        double[] rough = RoughNoise.sizes(draft, drafted);
+        draft.shake(rough);
+        Reckoning lenient = Screening.screen(draft, drafted);
 
         double found = reaction(inputs, first, lenient.last());
         boolean asExpected = Math.abs(found - expected) <= CLOSE_ENOUGH * expected;
-        WaterModel model = asExpected ? first : new WaterModel(inputs, quantities, methods, found, null);
+        WaterModel model = asExpected ? first : new WaterModel(inputs, quantities, kits, found, null);
         Timeline timeline = asExpected ? draft : Timeline.of(model);
         Evidence all = Evidence.of(timeline);
         Timeline lately = timeline.after(inputs.until() - LATELY);
-        double[] sizes = NoiseFit.sizes(lately, all.finding(lenient.evidence()), NoiseFit.usual(model, 0));
+        double[] sizes = NoiseFit.sizes(lately, all.finding(lenient.evidence()), rough);
         timeline.shake(sizes);
         Evidence strict = Screening.screen(timeline, all).evidence();
         sizes = NoiseFit.sizes(lately, strict, sizes);

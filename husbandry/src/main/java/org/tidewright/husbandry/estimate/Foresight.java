@@ -1,9 +1,7 @@
 package org.tidewright.husbandry.estimate;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.tidewright.numerics.filter.Belief;
 import org.tidewright.numerics.filter.LinearFilter;
 import org.tidewright.numerics.filter.Passage;
@@ -62,11 +60,8 @@ public final class Foresight {
                     "a change cannot be foreseen at day " + changing + ", before the last line of the journal at day "
                             + known.inputs().until());
         }
-        Set<TestMethod> methods = new LinkedHashSet<>();
-        fitted.timeline().readings().forEach(reading -> methods.add(reading.method()));
-        tests.forEach(test -> methods.add(test.method()));
-        WaterModel probed =
-                new WaterModel(known.inputs(), known.quantities(), methods, known.reaction(), estimate.quantity());
+        List<TestMethod> methods = tests.stream().map(Test::method).distinct().toList();
+        WaterModel probed = known.probing(estimate.quantity(), methods);
         Belief then = probed.taken(known, fitted.ahead(changing, known));
         return run(probed, then, fitted.sizes(), estimate.quantity(), changing, tests);
     }

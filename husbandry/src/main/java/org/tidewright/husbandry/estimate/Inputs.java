@@ -109,6 +109,26 @@ public record Inputs(
         return JournalInputs.of(plan, lines, span);
     }
 
+    /** What the plan states of a level; null where it is silent. */
+    @Nullable
+    Known stated(WaterQuantity quantity) {
+        Expected known = expected.get(quantity);
+        return known == null ? null : known.stated();
+    }
+
+    /** A level as the plan states it, else as it usually is. */
+    @Unit("*")
+    double level(WaterQuantity quantity) {
+        Known stated = stated(quantity);
+        return stated == null ? Priors.of(quantity).usualLevel().value() : stated.value();
+    }
+
+    /** What is expected of a use a day. */
+    Known use(WaterQuantity quantity) {
+        Expected known = expected.get(quantity);
+        return known == null ? new Known(0, Priors.of(quantity).useError()) : known.use();
+    }
+
     /** A time as days since the origin. */
     public @Unit("d") double time(Instant at) {
         Duration since = Duration.between(origin, at);

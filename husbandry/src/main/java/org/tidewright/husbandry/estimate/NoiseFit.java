@@ -24,7 +24,7 @@ final class NoiseFit {
 
     private final Timeline timeline;
     private final Evidence evidence;
-    private final List<WaterModel.Noise> noises;
+    private final List<WaterStates.Noise> noises;
 
     private NoiseFit(Timeline timeline, Evidence evidence) {
         this.timeline = timeline;
@@ -58,35 +58,27 @@ final class NoiseFit {
             beside[i] += STEP;
             fit.unlikely(beside, there);
             double curvature = (there[i] - here[i]) / STEP;
-            errors[i] = fit.noises.get(i).prior().spread() / Math.sqrt(Math.max(1, curvature));
+            double known = Math.max(fit.weight(i, found[i]), curvature);
+            errors[i] = fit.noises.get(i).prior().below() / Math.sqrt(known);
         }
         return errors;
     }
 
-    /** As many standard errors of its prior above what is usual. */
-    static double[] usual(WaterModel model, double errorsAbove) {
-        return model.noises().stream()
-                .mapToDouble(noise -> noise.prior().usual()
-                        * Math.exp(errorsAbove * noise.prior().spread()))
-                .toArray();
-    }
-
-    /** Distances of sizes to what is usual, in standard errors of the prior. */
+    /** Natural logarithms of sizes over what is usual, in standard errors of the prior towards less. */
     private double[] place(double[] sizes) {
         double[] place = new double[sizes.length];
         for (int i = 0; i < place.length; i++) {
             Priors.Walk prior = noises.get(i).prior();
-            place[i] = Math.log(sizes[i] / prior.usual()) / prior.spread();
+            place[i] = Math.log(sizes[i] / prior.usual()) / prior.below();
         }
         return place;
     }
 
-    /** Sizes from their distances to what is usual, in standard errors of the prior. */
     private double[] sizes(double[] place) {
         double[] sizes = new double[place.length];
         for (int i = 0; i < sizes.length; i++) {
             Priors.Walk prior = noises.get(i).prior();
-            sizes[i] = prior.usual() * Math.exp(place[i] * prior.spread());
+            sizes[i] = prior.usual() * Math.exp(place[i] * prior.below());
         }
         return sizes;
     }
@@ -98,18 +90,25 @@ final class NoiseFit {
         Reckoning reckoning = Reckoning.passing(timeline, evidence);
         double value = -reckoning.logLikelihood();
         for (int i = 0; i < place.length; i++) {
-            value += place[i] * place[i] / 2;
-            slopes[i] = place[i];
+            double weight = weight(i, sizes[i]);
+            value += weight * place[i] * place[i] / 2;
+            slopes[i] = weight * place[i];
         }
         reckoning.goBack(new Reckoning.WayBack() {
             @Override
             public void arriving(int stop, Hindsight later) {
                 for (int i = 0; i < slopes.length; i++) {
-                    slopes[i] -= noises.get(i).prior().spread()
+                    slopes[i] -= noises.get(i).prior().below()
                             * timeline.stops().get(stop).stretch().slope(i, sizes[i], later);
                 }
             }
         });
         return value;
+    }
+
+    /** Curvature of the prior. */
+    private double weight(int noise, double size) {
+        Priors.Walk prior = noises.get(noise).prior();
+        return Math.pow(prior.below() / prior.spread(size), 2);
     }
 }

@@ -38,17 +38,35 @@ record Priors(
     static final double FADES = 2;
 
     /**
-     * Size of a noise: log-normal.
+     * Size of a noise: log-normal on each side of what is usual.
      *
      * @param usual half of all systems have more
-     * @param spread of its natural logarithm, one standard error; 0 where it is not learnt
+     * @param below standard error of its natural logarithm towards less
+     * @param above and towards more
      */
-    record Walk(double usual, double spread) {
-        static final Walk NONE = new Walk(0, 0);
+    record Walk(double usual, double below, double above) {
+        static final Walk NONE = new Walk(0, 1, 1);
+
+        /** On the side on which a size lies. */
+        double spread(double size) {
+            return size > usual ? above : below;
+        }
     }
 
-    /** One system in twenty has more than three times what is usual, one less than a third: 1.645 of these. */
+    /** One system in twenty has less than a third of what is usual: 1.645 of these. */
     private static final double THREEFOLD = 0.7;
+
+    /** Or more than three times; six times; twelve times, where a new tank or a mishap moves what hardly moves else. */
+    private static final Map<WaterQuantity, Double> ABOVE = new EnumMap<>(Map.of(
+            ALKALINITY, THREEFOLD,
+            CALCIUM, THREEFOLD,
+            MAGNESIUM, THREEFOLD,
+            NITRATE, 1.5,
+            PHOSPHATE, 1.5,
+            AMMONIA, 1.5,
+            NITRITE, 1.5));
+
+    private static final double ABOVE_ELSE = 1.1;
 
     private static final double STAYS = Double.POSITIVE_INFINITY;
     private static final Map<WaterQuantity, Priors> ALL = new EnumMap<>(WaterQuantity.class);
@@ -58,7 +76,7 @@ record Priors(
         put(ALKALINITY, /*   */ 8, 2, 1, 0.15, 0.05, 0.03, STAYS, 0, 0); // dKH
         put(CALCIUM, /*    */ 420, 60, 30, 0.3, 0.5, 0, STAYS, 0, 0); // mg/L
         put(MAGNESIUM, /* */ 1320, 150, 80, 0.4, 1.5, 0, STAYS, 0, 0); // mg/L
-        put(NITRATE, /*     */ 10, 40, 10, 0.15, 0.2, 0.12, 20, 0, 0); // mg/L
+        put(NITRATE, /*     */ 10, 40, 10, 0.2, 0.2, 0.12, 20, 0, 0); // mg/L
         put(SALINITY, /*    */ 35, 3, 1, 0.02, 0.05, 0.001, STAYS, 0, 0);
         put(TEMPERATURE, /* */ 25, 3, 1, 0.005, 0.05, 0.02, 30, 0.2, 0.3); // °C
         put(PH, /*         */ 8.1, 0.3, 0.2, 0.001, 0.015, 0.005, 30, 0.1, 0.04);
@@ -85,8 +103,8 @@ record Priors(
                 usualLevel,
                 statedError,
                 useError,
-                new Walk(level, levelWalk.spread()),
-                new Walk(walk, this.use.spread()),
+                new Walk(level, levelWalk.below(), levelWalk.above()),
+                new Walk(walk, this.use.below(), this.use.above()),
                 useFades,
                 swing,
                 restless);
@@ -114,6 +132,7 @@ record Priors(
             double restless) {
         QuantityUnit unit = quantity.units().get(0);
         double held = unit.toHeld(usual);
+        double above = ABOVE.getOrDefault(quantity, ABOVE_ELSE);
         double one = unit.errorToHeld(usual, 1);
         ALL.put(
                 quantity,
@@ -121,14 +140,14 @@ record Priors(
                         new Known(held, level * one),
                         stated * one,
                         use * one,
-                        walk(levelWalk * one),
-                        walk(useSize * one),
+                        walk(levelWalk * one, above),
+                        walk(useSize * one, above),
                         useFades,
                         swing * one,
-                        walk(restless * one)));
+                        walk(restless * one, above)));
     }
 
-    private static Walk walk(double usual) {
-        return usual > 0 ? new Walk(usual, THREEFOLD) : Walk.NONE;
+    private static Walk walk(double usual, double above) {
+        return usual > 0 ? new Walk(usual, THREEFOLD, above) : Walk.NONE;
     }
 }

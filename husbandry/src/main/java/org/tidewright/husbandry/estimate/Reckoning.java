@@ -42,9 +42,7 @@ record Reckoning(
         WaterModel model = timeline.model();
         LinearFilter filter = new LinearFilter(model.start(), keeping);
         model.stated().forEach(filter::learn);
-        model.inputs().checks().stream()
-                .filter(check -> model.reads(check.method()))
-                .forEach(check -> filter.learn(model.measure(check)));
+        model.checks().forEach(filter::learn);
         int[] arrivals = new int[timeline.stops().size()];
         Innovation[] surprises = new Innovation[timeline.readings().size()];
         int moments = 1;

@@ -3,9 +3,11 @@ package org.tidewright.husbandry.estimate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.tidewright.numerics.filter.Hindsight;
 import org.tidewright.numerics.filter.Innovation;
 import org.tidewright.numerics.filter.Measurement;
@@ -31,6 +33,11 @@ final class Screening {
 
     /** Readings agree about a jump when they differ by no more than this share of it. */
     private static final double SHARE_OF_JUMP = 1.0 / 3;
+
+    /**
+     * What rises and is gone within days, and kills: a reading that fits to no other is taken for a jump and never set aside.
+     */
+    private static final Set<WaterQuantity> POISONS = EnumSet.of(WaterQuantity.AMMONIA, WaterQuantity.NITRITE);
 
     private static final int MOST_ROUNDS = 25;
 
@@ -104,8 +111,9 @@ final class Screening {
             @Override
             public void reading(int place, Innovation againstAllOthers) {
                 double score = Math.abs(againstAllOthers.score());
-                if (score > GATE && isOutvoted(place, evidence)) {
-                    suspects.add(new Finding(place, false, score));
+                boolean poison = POISONS.contains(quantity(place));
+                if (score > GATE && (poison ? !evidence.jumps(place) : isOutvoted(place, evidence))) {
+                    suspects.add(new Finding(place, poison, score));
                 }
             }
 
