@@ -2,6 +2,8 @@ package org.tidewright.app.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -13,7 +15,6 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.app.folder.KeptFolder;
-import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.spreadsheet.Mapping;
 import org.tidewright.husbandry.spreadsheet.MappingReading;
 import org.tidewright.husbandry.spreadsheet.MappingText;
@@ -150,9 +151,12 @@ public final class ImportCommand implements Callable<Integer> {
         return DAY.format(at.atZone(clock.getZone()));
     }
 
+    /** Five digits that count: a specific gravity needs them. */
     private static String number(double value) {
-        int decimals = Math.abs(value) >= 100 ? 0 : Math.abs(value) >= 10 ? 1 : Math.abs(value) >= 1 ? 2 : 4;
-        return FigureText.number(value, decimals);
+        return new BigDecimal(value)
+                .round(new MathContext(5))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static void questions(Prose prose, List<String> questions) {

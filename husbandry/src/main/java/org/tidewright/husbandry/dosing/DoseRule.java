@@ -38,7 +38,9 @@ public final class DoseRule {
         double then = chanceOutside(now.next(), aim);
         double chance = Math.max(outside, then);
         // What comes back by itself before the next test is left to do so.
-        if (outside > OUTSIDE && then > OUTSIDE) {
+        // A level that nobody looked at for long may lie anywhere; that asks for a test and not for a dose.
+        boolean beyond = now.now().value() < aim.least() || now.now().value() > aim.most();
+        if (beyond && outside > OUTSIDE && then > OUTSIDE) {
             return outside(now, aim, outside);
         }
         if (now.settling() != null && (now.settling().told() || chance <= URGENT)) {

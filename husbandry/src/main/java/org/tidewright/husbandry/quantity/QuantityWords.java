@@ -90,7 +90,7 @@ final class QuantityWords {
         if (isOverdue()) {
             return "test today";
         }
-        return (range != null && outside(point.level()) > 0.5 ? "outside its range; test by " : "steady; test by ")
+        return (isOutside() ? "outside its range; test by " : "steady; test by ")
                 + SHORT_DAY.format(nextTest.atZone(zone));
     }
 
@@ -106,7 +106,12 @@ final class QuantityWords {
     }
 
     private boolean isOutsideUndosed() {
-        return decision == null && range != null && outside(point.level()) > 0.5;
+        return decision == null && isOutside();
+    }
+
+    /** More likely outside than not, and not merely because nobody looked for long. */
+    private boolean isOutside() {
+        return range != null && !range.holds(point.level().value()) && outside(point.level()) > 0.5;
     }
 
     String headline(@Nullable Settling settling) {
@@ -177,10 +182,22 @@ final class QuantityWords {
             return move(move, remarks, cautions);
         } else if (decision instanceof DoseAdvice.Correct correct) {
             return correct(correct, remarks, cautions);
+        } else if (isOverdue() && !isOutside()) {
+            return due();
         } else if (decision instanceof DoseAdvice.Leave leave) {
             return leave(leave);
         }
         return undosed();
+    }
+
+    private Sentence due() {
+        double last = readings.get(readings.size() - 1).reading().time();
+        long days = Math.max(1, Math.round(point.time() - last));
+        return Sentence.of(
+                "Test " + quantity.words() + " today: the last test is " + days + (days == 1 ? " day" : " days")
+                        + " old, and the estimate has widened to ",
+                figure(Told.level(quantity, point.level()), log),
+                ".");
     }
 
     private Sentence leave(DoseAdvice.Leave leave) {
@@ -295,7 +312,7 @@ final class QuantityWords {
                     ". Test it by " + day(nextTest) + ".");
         }
         double outside = outside(point.level());
-        if (outside > 0.5) {
+        if (isOutside()) {
             boolean over = point.level().value() > (range.least() + range.most()) / 2;
             return Sentence.of(
                     act(over) + " It stands at ",

@@ -131,6 +131,16 @@ class WaterStudyTest {
     }
 
     @Test
+    void aLogThatNobodyWroteForLongAsksForATestAndForNoDose() {
+        for (int day = 0; day <= 56; day += 4) {
+            alkalinity(day, 8.0);
+        }
+        QuantityStudy study = study(216);
+        assertThat(study.call()).isEqualTo(QuantityStudy.Call.TEST);
+        assertThat(lead(study)).startsWith("Test alkalinity today: the last test is 160 days old");
+    }
+
+    @Test
     void aLogWithoutReadingsHasNoStudy() {
         write(1, new Event.Fed("pellets", 2e-3));
         assertThat(WaterStudy.of(PLAN, lines, FIRST.plusDays(2).toInstant(), ZoneId.of("UTC"))
