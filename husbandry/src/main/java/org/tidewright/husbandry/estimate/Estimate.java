@@ -120,23 +120,13 @@ public final class Estimate {
     }
 
     private Point point(double time, WaterModel model, Belief belief) {
-        Known level = known(belief, model.levelRow(quantity, time));
-        Known use = known(belief, model.useRow(quantity));
-        double scale = model.scaleError(belief, quantity);
-        return new Point(time, doubted(level, scale * (level.value() - middle())), doubted(use, scale * use.value()));
-    }
-
-    /** Middle of all readings, at which the biases are reckoned. */
-    private double middle() {
-        double[] values = readings.stream()
-                .mapToDouble(judged -> judged.reading().value())
-                .sorted()
-                .toArray();
-        return values[values.length / 2];
-    }
-
-    private static Known doubted(Known known, double error) {
-        return new Known(known.value(), Math.hypot(known.standardError(), error));
+        double[] level = model.levelRow(quantity, time);
+        double[] use = model.useRow(quantity);
+        double fromMiddle = belief.mean(level) - model.middle(quantity);
+        return new Point(
+                time,
+                known(belief, model.scaled(level, quantity, fromMiddle)),
+                known(belief, model.scaled(use, quantity, belief.mean(use))));
     }
 
     private static Known known(Belief belief, double[] row) {

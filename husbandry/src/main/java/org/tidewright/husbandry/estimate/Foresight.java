@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tidewright.numerics.filter.Belief;
 import org.tidewright.numerics.filter.LinearFilter;
+import org.tidewright.numerics.filter.Measurement;
 import org.tidewright.numerics.filter.Passage;
 import org.tidewright.numerics.filter.Stretch;
 import org.tidewright.plan.method.TestMethod;
@@ -32,8 +33,8 @@ public final class Foresight {
      *
      * @param level standard error of the level
      * @param use standard error of the use a day
-     * @param change standard error with which a change of the use, or of what a moved dose does, is told from all else that
-     *     happens; nothing is taken to be known of it beforehand
+     * @param change standard error with which something that was changed then, by an amount nothing is known of, is told from
+     *     all else: a change of the use, or of what a moved dose does
      */
     public record Foreseen(
             @Unit("d") double time,
@@ -69,36 +70,45 @@ public final class Foresight {
     /** From what a model that probes the quantity believes when the change is made. */
     static List<Foreseen> run(
             WaterModel model, Belief then, double[] sizes, WaterQuantity quantity, double changing, List<Test> tests) {
-        LinearFilter filter = new LinearFilter(then);
-        double[] use = model.useRow(quantity);
-        double[] change = model.probeRow();
+        LinearFilter changed = new LinearFilter(then);
+        LinearFilter unchanged = new LinearFilter(model.unprobed(then));
         double now = changing;
         List<Foreseen> foreseen = new ArrayList<>();
         for (Test test : tests) {
             for (Renewal renewal : model.inputs().renewals()) {
                 if (renewal.time() > now && renewal.time() <= test.time()) {
-                    pass(filter, model, sizes, now, renewal.time());
-                    filter.pass(model.renewal(renewal));
+                    Passage drift = passage(model, sizes, now, renewal.time());
+                    Passage change = model.renewal(renewal);
+                    for (LinearFilter filter : List.of(changed, unchanged)) {
+                        filter.pass(drift);
+                        filter.pass(change);
+                    }
                     now = renewal.time();
                 }
             }
-            pass(filter, model, sizes, now, test.time());
+            Passage drift = passage(model, sizes, now, test.time());
             now = test.time();
-            Belief before = filter.belief();
+            changed.pass(drift);
+            unchanged.pass(drift);
             double[] row = model.levelRow(quantity, now);
-            double level = Math.max(0, before.mean(row));
-            filter.learn(model.measure(test.method(), now, level, level));
-            Belief after = filter.belief();
-            foreseen.add(
-                    new Foreseen(now, after.standardError(row), after.standardError(use), after.standardError(change)));
+            double level = Math.max(0, unchanged.belief().mean(row));
+            Measurement measurement = model.measure(test.method(), now, level, level);
+            changed.learn(measurement);
+            unchanged.learn(measurement);
+            Belief known = unchanged.belief();
+            foreseen.add(new Foreseen(
+                    now,
+                    known.standardError(row),
+                    known.standardError(model.useRow(quantity)),
+                    changed.belief().standardError(model.probeRow())));
         }
         return foreseen;
     }
 
-    private static void pass(LinearFilter filter, WaterModel model, double[] sizes, double from, double to) {
+    private static Passage passage(WaterModel model, double[] sizes, double from, double to) {
         Stretch stretch = model.structure().stretch(to - from);
         Passage passage = model.passage(stretch, from);
         stretch.shake(passage, sizes);
-        filter.pass(passage);
+        return passage;
     }
 }

@@ -12,6 +12,7 @@ import static org.tidewright.plan.method.WaterQuantity.ALKALINITY;
 import static org.tidewright.plan.method.WaterQuantity.NITRATE;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -206,6 +207,18 @@ final class WaterModel {
         return row;
     }
 
+    /** A belief in which nothing is changed. */
+    Belief unprobed(Belief belief) {
+        int probe = index(PROBE);
+        double[][] covariance = new double[belief.mean().length][];
+        for (int i = 0; i < covariance.length; i++) {
+            covariance[i] = belief.covariance()[i].clone();
+            covariance[i][probe] = 0;
+        }
+        covariance[probe] = new double[covariance.length];
+        return new Belief(belief.mean(), covariance);
+    }
+
     /** What a method shows, its scatter apart. */
     double[] readingRow(TestMethod method, double time) {
         double[] row = levelRow(method.quantity(), time);
@@ -241,14 +254,31 @@ final class WaterModel {
     }
 
     /**
-     * Share by which all differences of a quantity may be wrong, because its methods' biases grow with it: of the best.
+     * A row mended for what a bias that grows with the level does beside the middle of the readings. With b its share and z
+     * the state, a method shows L (1 + b z), and the model takes that for L + b M z:
+     *
+     * <pre>true level = level of the model - b (L - M) z</pre>
+     *
+     * <p>and so with differences in time. Of the method that errs by the least share.
+     *
+     * @param difference L - M
      */
-    double scaleError(Belief belief, WaterQuantity quantity) {
+    double[] scaled(double[] row, WaterQuantity quantity, double difference) {
+        double[] scaled = row.clone();
+        kits.methods().stream()
+                .filter(method -> method.quantity() == quantity)
+                .min(Comparator.comparingDouble(TestMethod::relativeBias))
+                .ifPresent(best -> scaled[index(bias(best))] -= best.relativeBias() * difference);
+        return scaled;
+    }
+
+    /** Middle of what the best method showed, at which its bias is reckoned; what is usual where there is none. */
+    double middle(WaterQuantity quantity) {
         return kits.methods().stream()
                 .filter(method -> method.quantity() == quantity)
-                .mapToDouble(method -> method.relativeBias() * belief.standardError(index(bias(method))))
-                .min()
-                .orElse(0);
+                .min(Comparator.comparingDouble(TestMethod::relativeBias))
+                .map(kits::middle)
+                .orElse(inputs.level(quantity));
     }
 
     // ── how the states move ──

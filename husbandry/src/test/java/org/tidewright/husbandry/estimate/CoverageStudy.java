@@ -151,7 +151,8 @@ final class CoverageStudy {
     private void lookBack(TwinTank tank, Estimate estimate) {
         WaterQuantity quantity = estimate.quantity();
         double zero = tank.dayZero(estimate.fitted().model().inputs());
-        for (Estimate.Judged judged : estimate.readings()) {
+        for (int i = 0; i < estimate.readings().size(); i++) {
+            Estimate.Judged judged = estimate.readings().get(i);
             double time = judged.reading().time();
             double truth = tank.truth(quantity, time - zero);
             Known level = estimate.at(time).level();
@@ -164,7 +165,7 @@ final class CoverageStudy {
             mistakesFound += mistaken && aside ? 1 : 0;
             sound += mistaken ? 0 : 1;
             soundSetAside += !mistaken && aside ? 1 : 0;
-            if (!aside && !judged.equals(estimate.readings().get(0))) {
+            if (!aside && i > 0) {
                 of(Subject.READING_AS_IT_CAME, quantity)
                         .add(judged.expected(), judged.reading().value());
             }

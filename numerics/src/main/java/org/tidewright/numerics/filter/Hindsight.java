@@ -1,5 +1,7 @@
 package org.tidewright.numerics.filter;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What the measurements after a moment tell of the state then: the slope r of their log likelihood along the state's mean,
  * and its expected curvature N. Both are 0 after the last measurement; going back over a filter's moments and lessons one by
@@ -17,14 +19,13 @@ public final class Hindsight {
     private final double[] slope;
     private final double[][] curvature;
     private final double[] spare;
-    private final double[][] scratch;
+    private double @Nullable [][] scratch;
 
     /** Of a moment after which nothing was measured. */
     public Hindsight(int states) {
         slope = new double[states];
         curvature = new double[states][states];
         spare = new double[states];
-        scratch = new double[states][states];
     }
 
     /** Goes back over a measurement. */
@@ -52,6 +53,9 @@ public final class Hindsight {
     /** Goes back over a passage. */
     public void goBack(Passage passage) {
         passage.back().move(slope, spare);
+        if (scratch == null) {
+            scratch = new double[slope.length][slope.length];
+        }
         passage.back().moveBothWays(curvature, scratch);
     }
 

@@ -9,13 +9,9 @@ import java.util.stream.IntStream;
  * <pre>F = exp(G Δ),   Q = Σ s² M,   M = ∫ v vᵀ dt,   v = exp(G t) d,   from 0 to Δ</pre>
  *
  * <p>What depends on the length alone is worked out once, so that sizes can be tried one after the other. M is found by
- * Gauss's rule, to the last digits of a double: for a walk v is a straight line, and where something falls back the time is
- * cut into parts in which it falls by no more than a factor of e².
+ * Gauss's rule: exactly for a walk, whose v is a straight line, and to some 12 digits where something falls back.
  */
 public final class Stretch {
-    private static final double FALL_IN_A_PART = 2;
-    private static final int MOST_PARTS = 64;
-
     private final StructuralModel model;
     private final double time;
     private final double[][] matrix;
@@ -48,18 +44,14 @@ public final class Stretch {
                 .filter(i -> direction[i] != 0 || reached[i] != 0)
                 .toArray();
         double[][] values = new double[states.length][states.length];
-        int parts = (int) Math.min(MOST_PARTS, 1 + model.fastest() * time / FALL_IN_A_PART);
-        for (int part = 0; part < parts; part++) {
-            for (int point = 0; point < Quadrature.POINTS; point++) {
-                double[] state = model.after(direction, time * (part + Quadrature.place(point)) / parts);
-                double weight = time * Quadrature.weight(point) / parts;
-                for (int i = 0; i < states.length; i++) {
-                    for (int j = 0; j < states.length; j++) {
-                        values[i][j] += weight * state[states[i]] * state[states[j]];
-                    }
+        Quadrature.over(time, model.fastest(), (place, weight) -> {
+            double[] state = model.after(direction, place);
+            for (int i = 0; i < states.length; i++) {
+                for (int j = 0; j < states.length; j++) {
+                    values[i][j] += weight * state[states[i]] * state[states[j]];
                 }
             }
-        }
+        });
         return new Shape(states, values);
     }
 
@@ -120,16 +112,12 @@ public final class Stretch {
      * @param amounts in all, b Δ
      */
     public double[] evenly(double[] amounts) {
-        double[] sum = new double[amounts.length];
-        int parts = (int) Math.min(MOST_PARTS, 1 + model.fastest() * time / FALL_IN_A_PART);
-        for (int part = 0; part < parts; part++) {
-            for (int point = 0; point < Quadrature.POINTS; point++) {
-                Rows.add(
-                        Quadrature.weight(point) / parts,
-                        model.after(amounts, time * (part + Quadrature.place(point)) / parts),
-                        sum);
-            }
+        if (time == 0) {
+            return amounts.clone();
         }
+        double[] sum = new double[amounts.length];
+        Quadrature.over(
+                time, model.fastest(), (place, weight) -> Rows.add(weight / time, model.after(amounts, place), sum));
         return sum;
     }
 }

@@ -141,11 +141,6 @@ public final class StructuralModel {
         if (Math.abs(apart) > 0.5) {
             return (fallen(rate, time) - fallen(other, time)) / (other - rate);
         }
-        double sum = 0;
-        for (int i = 0; i < Quadrature.POINTS; i++) {
-            double at = time * Quadrature.place(i);
-            sum += time * Quadrature.weight(i) * Math.exp(-rate * at) * fallen(other - rate, at);
-        }
-        return sum;
+        return Quadrature.integral(at -> Math.exp(-rate * at) * fallen(other - rate, at), time, Math.max(rate, other));
     }
 }

@@ -68,6 +68,19 @@ class StandardNormalReferenceTest {
     }
 
     @Test
+    void theProbabilityBelowADeviateLeadsBackToIt() {
+        for (Row row : ReferenceTable.read(getClass(), "/reference/sample/normal_quantile.csv")
+                .rows()) {
+            double probability = row.number("probability");
+            assertThat(StandardNormal.cumulative(row.number("deviate")))
+                    .as("below %s", row.number("deviate"))
+                    .isCloseTo(probability, within(2e-15));
+        }
+        assertThat(StandardNormal.cumulative(-9)).isZero();
+        assertThat(StandardNormal.cumulative(9)).isEqualTo(1);
+    }
+
+    @Test
     void probabilitiesThatAreNoneAreRefused() {
         for (double probability : new double[] {0, 1, -0.1, 1.5, Double.NaN}) {
             assertThatThrownBy(() -> StandardNormal.quantile(probability))
