@@ -40,8 +40,7 @@ public final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        KeptFolder kept = new KeptFolder(folder, Clock.system(ZoneId.systemDefault()));
-        PlanFolder plans = kept.plans();
+        PlanFolder plans = new PlanFolder(folder);
         if (add != null) {
             Optional<PlanDocument> document =
                     PlanArgument.read(add, spec.commandLine().getErr());
@@ -64,6 +63,8 @@ public final class ServeCommand implements Callable<Integer> {
                             + folder + " --add my.yaml");
             return ExitCode.INVALID;
         }
+        // Opened only now: what was refused leaves no folder behind.
+        KeptFolder kept = new KeptFolder(folder, Clock.system(ZoneId.systemDefault()));
         Optional<WebServer> server = listening.start(kept, spec.commandLine());
         if (server.isEmpty()) {
             return ExitCode.INVALID;
