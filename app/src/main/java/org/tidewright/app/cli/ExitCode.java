@@ -8,7 +8,7 @@ public final class ExitCode {
     /** Done, and something does not hold. */
     public static final int DOES_NOT_HOLD = 1;
 
-    /** The plan, a file or the command line is not valid; nothing was done. */
+    /** The plan, a file or the command line is not valid, or asks for what is better thought over; nothing was done. */
     public static final int INVALID = 2;
 
     /** The program itself failed. */

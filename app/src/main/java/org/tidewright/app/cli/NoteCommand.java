@@ -27,6 +27,7 @@ import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.note.NoteText;
 import org.tidewright.husbandry.note.NoteWords;
 import org.tidewright.husbandry.note.UnreadableNote;
+import org.tidewright.husbandry.quantity.EarlyMove;
 import org.tidewright.husbandry.quantity.QuantityStudy;
 import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.plan.model.UnitSystem;
@@ -79,6 +80,9 @@ public final class NoteCommand implements Callable<Integer> {
     @Mixin
     private FolderOptions options = new FolderOptions();
 
+    @Option(names = "--all-the-same", description = "move a lever although its last move cannot be told from noise yet")
+    private boolean allTheSame;
+
     private final Clock clock = Clock.system(ZoneId.systemDefault());
 
     @Override
@@ -95,6 +99,13 @@ public final class NoteCommand implements Callable<Integer> {
         }
         Draft draft = new Draft(UUID.randomUUID(), when(), event, remark);
         try (KeptFolder folder = new KeptFolder(options.folder(), clock)) {
+            Optional<String> early = tooEarly(chosen, folder.journal(), event);
+            if (early.isPresent()) {
+                new Prose(spec.commandLine().getErr())
+                        .paragraph("tidewright: " + early.get()
+                                + " Nothing was written. To move it all the same, add --all-the-same.");
+                return ExitCode.INVALID;
+            }
             Line kept = folder.journal().write(chosen.id(), draft);
             tell(chosen, kept, folder.journal());
         }
@@ -108,12 +119,22 @@ public final class NoteCommand implements Callable<Integer> {
         prose.paragraph("In the log of " + chosen.plan().name() + ": " + NoteWords.of(kept.event(), units) + ", "
                 + TOLD.format(kept.at()) + ".");
         if (kept.event() instanceof Event.Reading reading) {
-            List<Line> lines = journal.lines(chosen.id(), Span.EVER, EnumSet.allOf(Kind.class));
-            Optional<QuantityStudy> study = WaterStudy.of(chosen.plan(), lines, clock.instant(), clock.getZone())
-                    .of(reading.quantity());
+            Optional<QuantityStudy> study = water(chosen, journal).of(reading.quantity());
             study.ifPresent(known -> prose.paragraph(known.advice().lead().text(units)));
         }
         out.flush();
+    }
+
+    /** Why a lever should not be moved yet; empty where it may, or where the keeper insists. */
+    private Optional<String> tooEarly(FolderOptions.Chosen chosen, Journal journal, Event event) {
+        return event instanceof Event.LeverMoved && !allTheSame
+                ? EarlyMove.reason(water(chosen, journal), event, clock.getZone())
+                : Optional.empty();
+    }
+
+    private WaterStudy water(FolderOptions.Chosen chosen, Journal journal) {
+        List<Line> lines = journal.lines(chosen.id(), Span.EVER, EnumSet.allOf(Kind.class));
+        return WaterStudy.of(chosen.plan(), lines, clock.instant(), clock.getZone());
     }
 
     private OffsetDateTime when() {

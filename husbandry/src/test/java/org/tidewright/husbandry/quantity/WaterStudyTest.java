@@ -43,10 +43,12 @@ class WaterStudyTest {
     }
 
     private QuantityStudy study(double day) {
+        return water(day).of(WaterQuantity.ALKALINITY).orElseThrow();
+    }
+
+    private WaterStudy water(double day) {
         Instant now = FIRST.plusMinutes(Math.round(day * 1440)).toInstant();
-        return WaterStudy.of(PLAN, lines, now, ZoneId.of("Europe/Berlin"))
-                .of(WaterQuantity.ALKALINITY)
-                .orElseThrow();
+        return WaterStudy.of(PLAN, lines, now, ZoneId.of("Europe/Berlin"));
     }
 
     private static String lead(QuantityStudy study) {
@@ -97,6 +99,29 @@ class WaterStudyTest {
                 .startsWith("Leave the dose of bicarbonate alone until ")
                 .contains("You raised it on Monday 2 March");
         assertThat(study.call()).isEqualTo(QuantityStudy.Call.LEAVE);
+    }
+
+    @Test
+    void aMoveOfWhatSettlesIsTooEarlyAndAnyOtherMoveIsNot() {
+        for (int day = 0; day <= 56; day += 4) {
+            alkalinity(day, 8.0);
+        }
+        write(56.5, moved("bicarbonate dose"));
+        alkalinity(58, 8.1);
+        WaterStudy water = water(58.2);
+        ZoneId zone = ZoneId.of("Europe/Berlin");
+        assertThat(EarlyMove.reason(water, moved("bicarbonate dose"), zone).orElseThrow())
+                .startsWith("Leave the bicarbonate dose alone until ")
+                .contains("it was moved on Monday 2 March", "your tests of alkalinity");
+        assertThat(EarlyMove.reason(water, moved("lights"), zone)).isEmpty();
+        assertThat(EarlyMove.reason(water, new Event.Fed("pellets", 2e-3), zone))
+                .isEmpty();
+        assertThat(EarlyMove.reason(water(100), moved("bicarbonate dose"), zone))
+                .isEmpty();
+    }
+
+    private static Event moved(String lever) {
+        return new Event.LeverMoved(lever, "m^3/s", 60e-6 / 86_400, 100e-6 / 86_400);
     }
 
     @Test

@@ -26,34 +26,40 @@ import org.tidewright.twin.system.Levers;
  * @param id of the line, so that a form sent twice is one line
  * @param at local date and time as browsers write it, empty for now
  * @param fault what is wrong with it, empty for nothing
+ * @param asks whether the fault is a question, and the line is taken if it is sent all the same
  */
-public record LogForm(String id, String text, String at, String remark, String fault) {
+public record LogForm(String id, String text, String at, String remark, String fault, boolean asks) {
     private static final int LONGEST_REMARK = 2000;
 
     /** An empty form for a new line. */
     public static LogForm empty() {
-        return new LogForm(UUID.randomUUID().toString(), "", "", "", "");
+        return new LogForm(UUID.randomUUID().toString(), "", "", "", "", false);
     }
 
     /** A form that holds a line as it stands. */
     static LogForm of(Line line, UnitSystem units) {
         String at = line.at().toLocalDateTime().truncatedTo(ChronoUnit.MINUTES).toString();
-        return new LogForm(line.id().toString(), NoteWords.of(line.event(), units), at, line.remark(), "");
+        return new LogForm(line.id().toString(), NoteWords.of(line.event(), units), at, line.remark(), "", false);
     }
 
     /** What was sent; a field that is missing is empty. */
     public static LogForm read(UnaryOperator<@Nullable String> fields) {
-        return new LogForm(field(fields, "id"), text(fields), field(fields, "at"), field(fields, "remark"), "");
+        return new LogForm(field(fields, "id"), text(fields), field(fields, "at"), field(fields, "remark"), "", false);
     }
 
     /** The same for a line that is there already. */
     public LogForm about(UUID line) {
-        return new LogForm(line.toString(), text, at, remark, fault);
+        return new LogForm(line.toString(), text, at, remark, fault, asks);
     }
 
     /** The same with what is wrong. */
     public LogForm refused(String why) {
-        return new LogForm(id, text, at, remark, why);
+        return new LogForm(id, text, at, remark, why, false);
+    }
+
+    /** The same with a reason to think once more. */
+    public LogForm asked(String why) {
+        return new LogForm(id, text, at, remark, why, true);
     }
 
     /** Why a form is no line. */

@@ -17,6 +17,7 @@ import org.slf4j.LoggerFactory;
 import org.tidewright.husbandry.journal.Draft;
 import org.tidewright.husbandry.journal.Kind;
 import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.quantity.EarlyMove;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
@@ -104,6 +105,12 @@ public final class LogRoutes {
                     OffsetDateTime.now(desk.clock()),
                     desk.clock().getZone(),
                     null);
+            Optional<String> early = body.field("all_the_same") == null ? tooEarly(view, draft) : Optional.empty();
+            if (early.isPresent()) {
+                ctx.status(HttpStatus.CONFLICT);
+                again.show(ctx, view, form.asked(early.get()));
+                return;
+            }
             Line kept = desk.journal().write(view.entry().id(), draft);
             ctx.redirect("/systems/" + view.entry().id() + "/" + page + "?kept=" + kept.id(), HttpStatus.SEE_OTHER);
         } catch (LogForm.Refused refused) {
@@ -114,6 +121,13 @@ public final class LogRoutes {
             ctx.status(HttpStatus.INTERNAL_SERVER_ERROR);
             again.show(ctx, view, form.refused(UNKEPT));
         }
+    }
+
+    /** Why a lever should not be moved yet; never of a line that is in the log already and is only sent once more. */
+    private Optional<String> tooEarly(SystemView view, Draft draft) {
+        return desk.journal().history(view.entry().id(), draft.id()).isEmpty()
+                ? EarlyMove.reason(desk.water(view), draft.event(), desk.clock().getZone())
+                : Optional.empty();
     }
 
     private void page(Context ctx, SystemView view, LogForm form, @Nullable UUID justKept) {

@@ -76,6 +76,40 @@ class LogRoutesTest {
     }
 
     @Test
+    void aDoseThatIsMovedAgainTooSoonIsAskedAboutOnceAndKeptIfTheKeeperInsists() {
+        for (int day = 1; day <= 28; day += 3) {
+            write("alkalinity 8.1 dKH by photometer", "2026-02-%02dT08:00".formatted(day), UUID.randomUUID());
+        }
+        write("set bicarbonate dose 90 mL/d", "2026-03-06T08:00", UUID.randomUUID());
+        int before = lines().size();
+
+        UUID id = UUID.randomUUID();
+        HttpResponse<String> asked = write("set bicarbonate dose 110 mL/d", "", id);
+        assertThat(asked.statusCode()).isEqualTo(409);
+        assertThat(asked.body())
+                .contains(
+                        "Leave the bicarbonate dose alone until",
+                        "it was moved on Friday 6 March",
+                        "value=\"set bicarbonate dose 110 mL/d\"",
+                        "Put it in all the same");
+        assertThat(lines()).hasSize(before);
+
+        Map<String, String> insisted = new HashMap<>(Map.of(
+                "token",
+                visitor.token(LOG),
+                "id",
+                id.toString(),
+                "text",
+                "set bicarbonate dose 110 mL/d",
+                "all_the_same",
+                "yes"));
+        assertThat(visitor.post(LOG, insisted).statusCode()).isEqualTo(303);
+        insisted.remove("all_the_same");
+        assertThat(visitor.post(LOG, insisted).statusCode()).as("sent twice").isEqualTo(303);
+        assertThat(lines()).hasSize(before + 1);
+    }
+
+    @Test
     void aLineThatCannotBeReadIsRefusedAndNothingTypedIsLost() {
         HttpResponse<String> answer = write("alkalinity 8.1", "2026-03-06T08:00", UUID.randomUUID());
         assertThat(answer.statusCode()).isEqualTo(422);
