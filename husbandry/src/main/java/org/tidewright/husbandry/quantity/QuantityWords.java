@@ -27,6 +27,9 @@ import org.tidewright.plan.source.Basis;
 
 /** Says what is known of a quantity and what to do. */
 final class QuantityWords {
+    /** Chance of being outside at which a level is called so; this project's own. */
+    private static final double TOLD_OUTSIDE = 0.8;
+
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final double MINUTE = 60;
@@ -109,9 +112,17 @@ final class QuantityWords {
         return decision == null && isOutside();
     }
 
-    /** More likely outside than not, and not merely because nobody looked for long. */
+    /** Told from noise to be outside, and not merely because nobody looked for long. */
     private boolean isOutside() {
-        return range != null && !range.holds(point.level().value()) && outside(point.level()) > 0.5;
+        return range != null && !range.holds(point.level().value()) && outside(point.level()) > enough();
+    }
+
+    /** A poison is believed as soon as it is more likely there than not. */
+    private double enough() {
+        return switch (quantity) {
+            case AMMONIA, NITRITE -> 0.5;
+            default -> TOLD_OUTSIDE;
+        };
     }
 
     String headline(@Nullable Settling settling) {

@@ -166,6 +166,32 @@ class WaterStudyTest {
     }
 
     @Test
+    void aPhThatMayAsWellLieInItsRangeIsNoReasonToAct() {
+        for (int day = 0; day <= 56; day += 4) {
+            write(
+                    day,
+                    new Event.Reading(
+                            WaterQuantity.PH, 7.98, WaterQuantity.PH.units().get(0), "electrode"));
+        }
+        QuantityStudy study = water(56.2).of(WaterQuantity.PH).orElseThrow();
+        assertThat(study.call()).isEqualTo(QuantityStudy.Call.NONE);
+        assertThat(lead(study)).startsWith("Test pH again by ");
+    }
+
+    @Test
+    void aPhThatIsToldToBeLowSendsToTheRoomsAir() {
+        for (int day = 0; day <= 56; day += 4) {
+            write(
+                    day,
+                    new Event.Reading(
+                            WaterQuantity.PH, 7.6, WaterQuantity.PH.units().get(0), "electrode"));
+        }
+        QuantityStudy study = water(56.2).of(WaterQuantity.PH).orElseThrow();
+        assertThat(study.call()).isEqualTo(QuantityStudy.Call.DECIDE);
+        assertThat(lead(study)).startsWith("Look at the room's air before you touch the pH");
+    }
+
+    @Test
     void aLogWithoutReadingsHasNoStudy() {
         write(1, new Event.Fed("pellets", 2e-3));
         assertThat(WaterStudy.of(PLAN, lines, FIRST.plusDays(2).toInstant(), ZoneId.of("UTC"))
