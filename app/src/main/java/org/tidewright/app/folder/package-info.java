@@ -1,6 +1,7 @@
 /**
  * One folder with everything of a keeper: the plans as files, the journal of all systems in one database file beside them.
- * Whoever wants to keep one more kind of thing puts it into the store, and hands out its port here.
+ *
+ * <p>Whoever wants to keep one more kind of thing puts it into the store, and hands out its port here.
  */
 @NullMarked
 package org.tidewright.app.folder;
