@@ -47,9 +47,12 @@ public final class DoseRule {
             return new DoseAdvice.Settle(now.settling(), chance);
         }
         double better = movable(now, comingBack(now, aim, RETURN));
-        return chance <= TOO_LIKELY || isNear(now, better)
-                ? new DoseAdvice.Leave(chance)
-                : new DoseAdvice.Move(better, chance);
+        if (chance > TOO_LIKELY && !isNear(now, better)) {
+            return new DoseAdvice.Move(better, chance);
+        }
+        return now.settling() != null
+                ? new DoseAdvice.Settle(now.settling(), chance)
+                : new DoseAdvice.Leave(chance);
     }
 
     /** Below its range it is lifted by hand; above, less is dosed and the system brings it down. */

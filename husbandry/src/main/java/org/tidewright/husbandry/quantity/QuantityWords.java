@@ -212,8 +212,11 @@ final class QuantityWords {
     }
 
     private Sentence leave(DoseAdvice.Leave leave) {
+        String reason = leave.chance() > DoseRule.TOO_LIKELY
+                ? "it meets the use as well as your readings can tell. By the next test, on "
+                : "by the next test, on ";
         return Sentence.of(
-                "Leave the dose of " + name() + " alone: by the next test, on " + day(nextTest) + ", the chance that "
+                "Leave the dose of " + name() + " alone: " + reason + day(nextTest) + ", the chance that "
                         + quantity.words() + " leaves ",
                 range(),
                 " is ",

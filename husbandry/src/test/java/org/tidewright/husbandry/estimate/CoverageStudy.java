@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.tidewright.plan.method.WaterQuantity;
@@ -38,6 +39,7 @@ final class CoverageStudy {
             EnumSet.complementOf(EnumSet.of(WaterQuantity.TEMPERATURE, WaterQuantity.PH, WaterQuantity.OXYGEN));
 
     private final Map<Subject, Map<WaterQuantity, Tally>> tallies = new EnumMap<>(Subject.class);
+    private int tanks;
     private int mistakes;
     private int mistakesFound;
     private int sound;
@@ -53,9 +55,12 @@ final class CoverageStudy {
     static CoverageStudy of(long seed, int tanks) {
         List<CoverageStudy> each = IntStream.range(0, tanks)
                 .parallel()
-                .mapToObj(draw -> new CoverageStudy().study(TwinTank.of(seed, draw)))
+                .mapToObj(draw -> TwinTank.of(seed, draw))
+                .flatMap(Optional::stream)
+                .map(tank -> new CoverageStudy().study(tank))
                 .toList();
         CoverageStudy all = new CoverageStudy();
+        all.tanks = each.size();
         for (CoverageStudy one : each) {
             one.tallies.forEach((subject, of) ->
                     of.forEach((quantity, tally) -> all.of(subject, quantity).add(tally)));
@@ -78,6 +83,11 @@ final class CoverageStudy {
     /** All that was found of a subject. */
     Map<WaterQuantity, Tally> of(Subject subject) {
         return tallies.getOrDefault(subject, Map.of());
+    }
+
+    /** How many tanks there were: those of which the twin has a law for all that was drawn. */
+    int tanks() {
+        return tanks;
     }
 
     /** Share of gross mistakes that were set aside. */

@@ -2,16 +2,15 @@ package org.tidewright.husbandry.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
-/** How often an interval held the truth, and how far an estimate erred beside two simpler ways. */
+/** How often an interval held the truth, and how far an estimate erred beside simpler ways. */
 final class Tally {
     private static final double NINETY = 0.9;
 
     private int count;
     private int held;
     private int below;
-    private double squares;
-    private double errors;
     private final List<double[]> compared = new ArrayList<>();
 
     /** Something known, and what was true of it. */
@@ -19,8 +18,6 @@ final class Tally {
         count++;
         held += known.holds(truth, NINETY) ? 1 : 0;
         below += truth < known.quantile((1 - NINETY) / 2) ? 1 : 0;
-        squares += Math.pow((known.value() - truth) / known.standardError(), 2);
-        errors += known.standardError();
     }
 
     /** How far off the estimate and its rivals were, in this order. */
@@ -32,8 +29,6 @@ final class Tally {
         count += other.count;
         held += other.held;
         below += other.below;
-        squares += other.squares;
-        errors += other.errors;
         compared.addAll(other.compared);
     }
 
@@ -51,28 +46,21 @@ final class Tally {
         return (double) below / count;
     }
 
-    /** Mean square of the errors in standard errors; 1 is right. */
-    double meanSquare() {
-        return squares / count;
+    boolean isCompared() {
+        return !compared.isEmpty();
     }
 
-    double meanStandardError() {
-        return errors / count;
-    }
-
-    /** Half of the errors of the estimate (0) or a rival (1, 2) are smaller. */
+    /** Half of the errors of the estimate (0) or a rival (1, 2) are smaller; NaN where there is no such rival. */
     double middleError(int of) {
-        double[] sorted = compared.stream()
-                .mapToDouble(off -> Math.abs(off.length > of ? off[of] : Double.NaN))
-                .sorted()
-                .toArray();
+        double[] sorted = errors(of).map(Math::abs).sorted().toArray();
         return sorted.length == 0 ? Double.NaN : sorted[sorted.length / 2];
     }
 
     double rootMeanSquare(int of) {
-        return Math.sqrt(compared.stream()
-                .mapToDouble(off -> off.length > of ? off[of] * off[of] : Double.NaN)
-                .average()
-                .orElse(Double.NaN));
+        return Math.sqrt(errors(of).map(error -> error * error).average().orElse(Double.NaN));
+    }
+
+    private DoubleStream errors(int of) {
+        return compared.stream().filter(off -> off.length > of).mapToDouble(off -> off[of]);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,7 @@ import org.tidewright.twin.forecast.Change;
 import org.tidewright.twin.forecast.Course;
 import org.tidewright.twin.forecast.Forecast;
 import org.tidewright.twin.forecast.Quantity;
+import org.tidewright.twin.run.BeyondTheModel;
 import org.tidewright.twin.system.Lever;
 import org.tidewright.twin.system.SystemTwin;
 
@@ -108,7 +110,7 @@ final class TwinTank {
         course = new Forecast(twin, parameters)
                 .course(DAYS, DAYS * SAMPLES_A_DAY + 1, new java.util.HashSet<>(TOLD.values()), changes);
         if (course.brokenOff() != null) {
-            throw new AssertionError(name + " " + draw + ": " + course.brokenOff());
+            throw new BrokenOff(course.brokenOff());
         }
         readings();
         for (WaterQuantity quantity : TESTED.keySet()) {
@@ -126,9 +128,24 @@ final class TwinTank {
                 .toList();
     }
 
-    /** One of many: the same seed and number give the same system and journal. */
-    static TwinTank of(long seed, int draw) {
-        return new TwinTank(PLANS.get(draw % PLANS.size()), seed, draw);
+    private static final class BrokenOff extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        BrokenOff(String why) {
+            super(why);
+        }
+    }
+
+    /**
+     * One of many: the same seed and number give the same system and journal. Empty where the twin has no law for what was
+     * drawn: a sock that holds everything back.
+     */
+    static Optional<TwinTank> of(long seed, int draw) {
+        try {
+            return Optional.of(new TwinTank(PLANS.get(draw % PLANS.size()), seed, draw));
+        } catch (BeyondTheModel | BrokenOff noLaw) {
+            return Optional.empty();
+        }
     }
 
     // ── what the keeper does ──

@@ -37,7 +37,7 @@ class ArchitectureTest {
             Map.entry("numerics", Set.of()),
             Map.entry("plan", Set.of("seawater")),
             Map.entry("twin", Set.of("seawater", "numerics", "plan")),
-            Map.entry("husbandry", Set.of("seawater", "plan", "twin")),
+            Map.entry("husbandry", Set.of("seawater", "numerics", "plan", "twin")),
             Map.entry("store", Set.of("seawater", "plan", "twin", "husbandry")),
             Map.entry("web", Set.of("seawater", "plan", "twin", "husbandry")),
             Map.entry("fleet", Set.of("seawater", "plan", "twin", "husbandry")),
