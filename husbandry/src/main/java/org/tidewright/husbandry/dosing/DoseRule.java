@@ -50,9 +50,7 @@ public final class DoseRule {
         if (chance > TOO_LIKELY && !isNear(now, better)) {
             return new DoseAdvice.Move(better, chance);
         }
-        return now.settling() != null
-                ? new DoseAdvice.Settle(now.settling(), chance)
-                : new DoseAdvice.Leave(chance);
+        return now.settling() != null ? new DoseAdvice.Settle(now.settling(), chance) : new DoseAdvice.Leave(chance);
     }
 
     /** Below its range it is lifted by hand; above, less is dosed and the system brings it down. */

@@ -212,6 +212,17 @@ final class QuantityWords {
     }
 
     private Sentence leave(DoseAdvice.Leave leave) {
+        TargetRange held = Objects.requireNonNull(range);
+        if (!held.holds(point.level().value()) && held.holds(next.value())) {
+            return Sentence.of(
+                    "Leave the dose of " + name() + " alone: " + quantity.words() + " stands at ",
+                    figure(Told.level(quantity, point.level()), log),
+                    ", outside ",
+                    range(),
+                    ", and comes back by itself. By the next test, on " + day(nextTest) + ", ",
+                    Told.level(quantity, next),
+                    " is to be expected.");
+        }
         String reason = leave.chance() > DoseRule.TOO_LIKELY
                 ? "it meets the use as well as your readings can tell. By the next test, on "
                 : "by the next test, on ";

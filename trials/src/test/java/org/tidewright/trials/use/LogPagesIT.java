@@ -50,10 +50,12 @@ class LogPagesIT {
     void aDoseThatWasMovedIsToBeLeftAloneUntilADay() {
         try (Visit visit = chromium.visit(Screen.DESK_LIGHT)) {
             Page page = open(visit, SYSTEM + "water/alkalinity");
-            assertThat(page.locator("[data-lead]").textContent())
-                    .startsWith("Leave the dose of bicarbonate alone until ");
-            assertThat(page.locator("svg.readings-chart .settles").count()).isEqualTo(1);
             assertThat(page.locator("svg.readings-chart .dot.aside").count()).isEqualTo(1);
+            page.locator(".quantities a", new Page.LocatorOptions().setHasText("Calcium"))
+                    .click();
+            page.waitForURL(Pattern.compile(".*/water/calcium"));
+            assertThat(page.locator("[data-lead]").textContent()).startsWith("Leave the dose of calcium alone until ");
+            assertThat(page.locator("svg.readings-chart .settles").count()).isEqualTo(1);
             page.locator(".quantities a", new Page.LocatorOptions().setHasText("Nitrate"))
                     .click();
             page.waitForURL(Pattern.compile(".*/water/nitrate"));
