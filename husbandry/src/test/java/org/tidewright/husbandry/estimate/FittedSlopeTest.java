@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** The handbook's section 3.3, to its printed digits; an independent script gave the same. */
+/** The handbook's section 3.3, to its printed digits. */
 class FittedSlopeTest {
     /** Example 3.2: eight daily tests with an error of 0.2 tell a slope to 0.03086. */
     @Test
