@@ -5,7 +5,8 @@ import org.tidewright.husbandry.estimate.Known;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * What a decision about a dose rests on.
+ * What a decision about a dose rests on. Levels are those over the day: what is held in its range is the whole day, not the
+ * hour at which somebody tests.
  *
  * @param now the level
  * @param next the level when it will next be tested, all doses left as they stand

@@ -13,7 +13,6 @@ import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.plan.method.TestMethod;
 import org.tidewright.plan.method.WaterQuantity;
-import org.tidewright.seawater.unit.Unit;
 
 /** When the last move of a dose will be told from noise. */
 public final class DoseMoves {
@@ -96,25 +95,16 @@ public final class DoseMoves {
             if (line.event() instanceof Event.LeverMoved moved && moved.lever().endsWith(DOSE)) {
                 String name = moved.lever().substring(0, moved.lever().length() - DOSE.length());
                 for (Solution solution : inputs.solutions()) {
-                    double effect = solution.effect().getOrDefault(quantity, 0.0);
+                    double effect = solution.effectOn(quantity);
                     if (solution.name().equals(name) && effect != 0) {
                         double change = effect
                                 * (moved.after() * DAY
-                                        - before(solution, inputs.time(line.at().toInstant())));
+                                        - solution.perDay(inputs.time(line.at().toInstant()) - A_SECOND));
                         return change == 0 ? Optional.empty() : Optional.of(new Move(line, name, change));
                     }
                 }
             }
         }
         return Optional.empty();
-    }
-
-    /** The rate a day that held before a time. */
-    private static @Unit("*") double before(Solution solution, @Unit("d") double time) {
-        double rate = solution.programme().get(0).amount();
-        for (Solution.Portion portion : solution.programme()) {
-            rate = portion.time() < time - A_SECOND ? portion.amount() : rate;
-        }
-        return rate;
     }
 }

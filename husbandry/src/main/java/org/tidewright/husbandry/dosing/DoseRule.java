@@ -24,7 +24,7 @@ public final class DoseRule {
     /** A chance of being outside for which a move that no test will tell is not waited out. */
     private static final double URGENT = 0.3;
 
-    /** Share of the doubt of the use below which a move is noise; by trials on the twin, see the science of dosing. */
+    /** Share of the doubt of the dose to set below which a move is noise; by trials on the twin, see the science of dosing. */
     private static final double TOLD = 0.5;
 
     /** Days in which a level that is outside its range comes back, where the safe rate allows. */
@@ -37,8 +37,13 @@ public final class DoseRule {
         double outside = chanceOutside(now.now(), aim);
         double then = chanceOutside(now.next(), aim);
         double chance = Math.max(outside, then);
+        if (now.now().standardError() > (aim.most() - aim.least()) / 2) {
+            // A level that nobody looked at for long may lie anywhere; that asks for a test and not for a dose.
+            return now.settling() != null
+                    ? new DoseAdvice.Settle(now.settling(), chance)
+                    : new DoseAdvice.Leave(chance);
+        }
         // What comes back by itself before the next test is left to do so.
-        // A level that nobody looked at for long may lie anywhere; that asks for a test and not for a dose.
         boolean beyond = now.now().value() < aim.least() || now.now().value() > aim.most();
         if (beyond && outside > OUTSIDE && then > OUTSIDE) {
             return outside(now, aim, outside);
@@ -73,10 +78,10 @@ public final class DoseRule {
         return Math.max(-aim.safeRate(), Math.min(aim.safeRate(), back));
     }
 
-    /** A dose beside the present one by less than is known of the use: moving it would be moving on noise. */
+    /** A dose beside the present one by less than is known of the one to set: moving it would be moving on noise. */
     private static boolean isNear(DoseCase now, double better) {
-        return Math.abs(better - now.movable())
-                < Math.max(now.step() / 2, TOLD * now.use().standardError());
+        double doubt = Math.hypot(now.use().standardError(), now.now().standardError() / RETURN);
+        return Math.abs(better - now.movable()) < Math.max(now.step() / 2, TOLD * doubt);
     }
 
     /** What the movable dose has to bring so that the level moves by so much a day. */

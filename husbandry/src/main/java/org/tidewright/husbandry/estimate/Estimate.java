@@ -21,9 +21,10 @@ public final class Estimate {
      * Level and use at one time.
      *
      * @param level at that time of day
+     * @param overDay the level without what the hour adds to it or takes away: what calcifies by light, what is dosed by night
      * @param use a day, of the day around that time
      */
-    public record Point(@Unit("d") double time, Known level, Known use) {}
+    public record Point(@Unit("d") double time, Known level, Known overDay, Known use) {}
 
     /** What became of a reading. */
     public enum Standing {
@@ -121,11 +122,13 @@ public final class Estimate {
 
     private Point point(double time, WaterModel model, Belief belief) {
         double[] level = model.levelRow(quantity, time);
+        double[] day = model.dayRow(quantity);
         double[] use = model.useRow(quantity);
         double fromMiddle = belief.mean(level) - model.middle(quantity);
         return new Point(
                 time,
                 known(belief, model.scaled(level, quantity, fromMiddle)),
+                known(belief, model.scaled(day, quantity, fromMiddle)).plus(-model.dosedAhead(quantity, time)),
                 known(belief, model.scaled(use, quantity, belief.mean(use))));
     }
 

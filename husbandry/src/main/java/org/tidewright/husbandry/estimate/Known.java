@@ -12,6 +12,11 @@ public record Known(@Unit("*") double value, @Unit("*") double standardError) {
         }
     }
 
+    /** Known as well, and so much more. */
+    Known plus(@Unit("*") double more) {
+        return new Known(value + more, standardError);
+    }
+
     /** The number it lies below with a probability, as far as is known. */
     public @Unit("*") double quantile(@Unit("1") double probability) {
         return value + standardError * StandardNormal.quantile(probability);

@@ -51,9 +51,24 @@ public record Solution(
         return sum;
     }
 
+    /** Amount of its programme by which a time is ahead of a day in which it comes evenly: a wave without a mean. */
+    @Unit("*")
+    double ahead(@Unit("d") double time) {
+        return perDay(time) * shape.ahead(time);
+    }
+
+    /** What its programme brings a day, as it stands at a time. */
+    public @Unit("*") double perDay(@Unit("d") double time) {
+        double amount = programme.isEmpty() ? 0 : programme.get(0).amount();
+        for (Portion portion : programme) {
+            amount = portion.time() <= time ? portion.amount() : amount;
+        }
+        return amount;
+    }
+
     /** Rise of a level for each amount; 0 where it brings none of it. */
     @Unit("*")
-    double effectOn(WaterQuantity quantity) {
+    public double effectOn(WaterQuantity quantity) {
         return effect.getOrDefault(quantity, 0.0);
     }
 

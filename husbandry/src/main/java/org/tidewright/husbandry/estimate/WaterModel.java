@@ -154,7 +154,7 @@ final class WaterModel {
 
     /** The level at a time of day. */
     double[] levelRow(WaterQuantity quantity, double time) {
-        double[] row = trendRow(quantity);
+        double[] row = dayRow(quantity);
         double ahead = inputs.calcifying().ahead(time);
         for (String calcifying : List.of(CALCIFICATION, level(ALKALINITY))) {
             Integer state = states.get(calcifying);
@@ -166,13 +166,27 @@ final class WaterModel {
             row[index(swing(quantity, true))] = Math.cos(2 * Math.PI * time);
             row[index(swing(quantity, false))] = Math.sin(2 * Math.PI * time);
         }
+        return row;
+    }
+
+    /** The level without what calcification and the sun do to it by the hour; what is dosed by the hour is still in it. */
+    double[] dayRow(WaterQuantity quantity) {
+        double[] row = trendRow(quantity);
         if (states.containsKey(restless(quantity))) {
             row[index(restless(quantity))] = 1;
         }
         return row;
     }
 
-    /** The level over the day. */
+    /** By how much a level stands above its day for the hours at which it is dosed. */
+    double dosedAhead(WaterQuantity quantity, double time) {
+        return inputs.solutions().stream()
+                .filter(this::doses)
+                .mapToDouble(solution -> solution.effectOn(quantity) * solution.ahead(time))
+                .sum();
+    }
+
+    /** The level as it is carried on from time to time. */
     double[] trendRow(WaterQuantity quantity) {
         double[] row = new double[states.size()];
         row[levelState(quantity)] = 1;

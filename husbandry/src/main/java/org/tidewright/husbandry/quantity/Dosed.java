@@ -3,7 +3,6 @@ package org.tidewright.husbandry.quantity;
 import java.util.Comparator;
 import java.util.Optional;
 import org.tidewright.husbandry.estimate.Inputs;
-import org.tidewright.husbandry.estimate.Solution;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Dosing;
 import org.tidewright.plan.model.Plan;
@@ -26,7 +25,7 @@ record Dosed(
     /** What all programmes bring of a quantity a day, as they stand at a time. */
     static @Unit("*") double of(Inputs inputs, WaterQuantity quantity, @Unit("d") double time) {
         return inputs.solutions().stream()
-                .mapToDouble(solution -> solution.effect().getOrDefault(quantity, 0.0) * rate(solution, time))
+                .mapToDouble(solution -> solution.effectOn(quantity) * solution.perDay(time))
                 .sum();
     }
 
@@ -38,9 +37,8 @@ record Dosed(
         return plan.dosing().stream()
                 .flatMap(dosing -> inputs.solutions().stream()
                         .filter(solution -> solution.name().equals(dosing.name()))
-                        .filter(solution -> solution.effect().getOrDefault(quantity, 0.0) > 0)
-                        .map(solution -> new Dosed(
-                                dosing, rate(solution, time), solution.effect().getOrDefault(quantity, 0.0))))
+                        .filter(solution -> solution.effectOn(quantity) > 0)
+                        .map(solution -> new Dosed(dosing, solution.perDay(time), solution.effectOn(quantity))))
                 .max(Comparator.comparingDouble(
                         dosed -> dosed.solution().salt() == Salt.CALCIUM_HYDROXIDE ? 0 : dosed.effect()));
     }
@@ -61,13 +59,5 @@ record Dosed(
     @Unit("m^3")
     double volume(@Unit("*") double brings) {
         return brings / effect;
-    }
-
-    private static double rate(Solution solution, double time) {
-        double rate = 0;
-        for (Solution.Portion portion : solution.programme()) {
-            rate = portion.time() <= time ? portion.amount() : rate;
-        }
-        return rate;
     }
 }

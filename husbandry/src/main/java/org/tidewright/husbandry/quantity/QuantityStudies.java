@@ -32,6 +32,9 @@ final class QuantityStudies {
     private static final double SHOWN_AHEAD = 14;
     private static final int[] LOOKED_BACK = {30, 90};
 
+    /** Of each day, so that what is told does not hang on the hour at which it is asked. */
+    private static final int HOURS_LOOKED_AT = 4;
+
     private final Plan plan;
     private final List<Line> lines;
     private final Instant instant;
@@ -115,13 +118,13 @@ final class QuantityStudies {
         return Dosed.of(estimate.inputs(), quantity, now);
     }
 
-    private Known next() {
-        return estimate.at(Math.max(now + 0.01, pace.next(now))).level();
+    private Estimate.Point next() {
+        return estimate.at(Math.max(now + 0.01, pace.next(now)));
     }
 
     private DoseAdvice decision(Estimate.Point point, Dosed dosed, @Nullable Settling settling) {
-        DoseCase situation =
-                new DoseCase(point.level(), next(), point.use(), dosedNow(), dosed.brings(), dosed.step(), settling);
+        DoseCase situation = new DoseCase(
+                point.overDay(), next().overDay(), point.use(), dosedNow(), dosed.brings(), dosed.step(), settling);
         return DoseRule.advise(situation, aim(Objects.requireNonNull(range)));
     }
 
@@ -153,7 +156,7 @@ final class QuantityStudies {
         Known level = estimate.ahead(
                         now + SHOWN_AHEAD,
                         estimate.inputs().dosed(dosed.solution().name(), amount, now))
-                .level();
+                .overDay();
         double inRange = range == null ? 1 : level.chanceBelow(range.most()) - level.chanceBelow(range.least());
         return new Fork(words, Figure.exact(Measure.DOSE_A_DAY, amount), level, inRange);
     }
@@ -163,11 +166,11 @@ final class QuantityStudies {
         for (int days : LOOKED_BACK) {
             int known = (int) Math.min(days, Math.floor(now - first()));
             if (known >= 7 && (stability.isEmpty() || known > stability.get(0).days())) {
-                Known[] levels = new Known[known];
-                for (int i = 0; i < known; i++) {
-                    levels[i] = estimate.at(now - i).level();
+                Known[] levels = new Known[known * HOURS_LOOKED_AT];
+                for (int i = 0; i < levels.length; i++) {
+                    levels[i] = estimate.at(now - (double) i / HOURS_LOOKED_AT).level();
                 }
-                stability.add(Stability.of(levels, held.least(), held.most()));
+                stability.add(Stability.of(known, levels, held.least(), held.most()));
             }
         }
         return stability;

@@ -30,6 +30,9 @@ final class QuantityWords {
     /** Chance of being outside at which a level is called so; this project's own. */
     private static final double TOLD_OUTSIDE = 0.8;
 
+    /** Share of a range by which the hour has to differ from the day to be spoken of; this project's own. */
+    private static final double TOLD_OF_THE_HOUR = 0.08;
+
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final double MINUTE = 60;
@@ -38,6 +41,7 @@ final class QuantityWords {
     private final ZoneId zone;
     private final Instant now;
     private final Estimate.Point point;
+    private final Known level;
     private final Known next;
     private final @Nullable TargetRange range;
     private final @Nullable DoseAdvice decision;
@@ -53,7 +57,7 @@ final class QuantityWords {
             ZoneId zone,
             Instant now,
             Estimate.Point point,
-            Known next,
+            Estimate.Point next,
             @Nullable TargetRange range,
             @Nullable DoseAdvice decision,
             @Nullable Dosed dosed,
@@ -64,7 +68,8 @@ final class QuantityWords {
         this.zone = zone;
         this.now = now;
         this.point = point;
-        this.next = next;
+        level = dosed == null ? point.level() : point.overDay();
+        this.next = dosed == null ? next.level() : next.overDay();
         this.range = range;
         this.decision = decision;
         this.dosed = dosed;
@@ -114,7 +119,7 @@ final class QuantityWords {
 
     /** Told from noise to be outside, and not merely because nobody looked for long. */
     private boolean isOutside() {
-        return range != null && !range.holds(point.level().value()) && outside(point.level()) > enough();
+        return range != null && !range.holds(level.value()) && outside(level) > enough();
     }
 
     /** A poison is believed as soon as it is more likely there than not. */
@@ -164,10 +169,26 @@ final class QuantityWords {
         setAside(remarks);
         List<Advice.Told> figures = new ArrayList<>();
         figures.add(new Advice.Told("Now, estimated", Told.level(quantity, point.level()), log));
+        hour(remarks, figures);
         if (range != null) {
             sources.key(capital(quantity.words()) + " held between two values", range.basis(), range.detail());
         }
         return new Advice(lead, remarks, figures, List.of(), cautions, sources.all());
+    }
+
+    /** What is dosed is held over the day; a test at one hour shows the level of that hour. */
+    private void hour(List<Sentence> remarks, List<Advice.Told> figures) {
+        if (range != null
+                && Math.abs(point.level().value() - level.value())
+                        > TOLD_OF_THE_HOUR * (range.most() - range.least())) {
+            figures.add(new Advice.Told("Over the whole day", Told.level(quantity, level), log));
+            remarks.add(Sentence.of(
+                    "At this hour " + quantity.words() + " stands at ",
+                    Told.level(quantity, point.level()),
+                    ", over the whole day at ",
+                    Told.level(quantity, level),
+                    ": light and doses move it by the hour. It is the day that is held in its range."));
+        }
     }
 
     private Sentence lead(List<Sentence> remarks, List<String> cautions) {
@@ -207,16 +228,16 @@ final class QuantityWords {
         return Sentence.of(
                 "Test " + quantity.words() + " today: the last test is " + days + (days == 1 ? " day" : " days")
                         + " old, and the estimate has widened to ",
-                figure(Told.level(quantity, point.level()), log),
+                figure(Told.level(quantity, level), log),
                 ".");
     }
 
     private Sentence leave(DoseAdvice.Leave leave) {
         TargetRange held = Objects.requireNonNull(range);
-        if (!held.holds(point.level().value()) && held.holds(next.value())) {
+        if (!held.holds(level.value()) && held.holds(next.value())) {
             return Sentence.of(
                     "Leave the dose of " + name() + " alone: " + quantity.words() + " stands at ",
-                    figure(Told.level(quantity, point.level()), log),
+                    figure(Told.level(quantity, level), log),
                     ", outside ",
                     range(),
                     ", and comes back by itself. By the next test, on " + day(nextTest) + ", ",
@@ -304,7 +325,7 @@ final class QuantityWords {
                     "Lower " + moved.solution().name() + " to ",
                     Figure.exact(Measure.DOSE_A_DAY, moved.volume(correct.dose())),
                     " and let " + quantity.words() + " come down: it stands at ",
-                    Told.level(quantity, point.level()),
+                    Told.level(quantity, level),
                     ", above ",
                     range(),
                     ".");
@@ -323,7 +344,7 @@ final class QuantityWords {
                 Figure.exact(Measure.DOSE, extra / correct.days()),
                 " of " + moved.solution().name() + " on top each day for " + correct.days()
                         + (correct.days() == 1 ? " day" : " days") + ", in several portions. It stands at ",
-                Told.level(quantity, point.level()),
+                Told.level(quantity, level),
                 ", below ",
                 range(),
                 ".");
@@ -333,15 +354,15 @@ final class QuantityWords {
         if (range == null) {
             return Sentence.of(
                     capital(quantity.words()) + " stands at ",
-                    figure(Told.level(quantity, point.level()), log),
+                    figure(Told.level(quantity, level), log),
                     ". Test it by " + day(nextTest) + ".");
         }
-        double outside = outside(point.level());
+        double outside = outside(level);
         if (isOutside()) {
-            boolean over = point.level().value() > (range.least() + range.most()) / 2;
+            boolean over = level.value() > (range.least() + range.most()) / 2;
             return Sentence.of(
                     act(over) + " It stands at ",
-                    figure(Told.level(quantity, point.level()), log),
+                    figure(Told.level(quantity, level), log),
                     over ? ", above " : ", below ",
                     range(),
                     ".");
@@ -352,7 +373,7 @@ final class QuantityWords {
                                 ? "Leave it as it is: "
                                 : "Test " + quantity.words() + " again by " + day(nextTest) + ": ")
                         + quantity.words() + " stands at ",
-                figure(Told.level(quantity, point.level()), log),
+                figure(Told.level(quantity, level), log),
                 ", and the chance that it is outside ",
                 range(),
                 " then is ",

@@ -20,11 +20,11 @@ public record Stability(int days, Known inRange, @Unit("*") double variation) {
     private static final double TOGETHER = 7;
 
     /**
-     * From the level of each day.
+     * From the levels of some days.
      *
-     * @param levels one a day
+     * @param levels as many of each day
      */
-    static Stability of(Known[] levels, @Unit("*") double least, @Unit("*") double most) {
+    static Stability of(int days, Known[] levels, @Unit("*") double least, @Unit("*") double most) {
         double within = 0;
         double doubt = 0;
         double sum = 0;
@@ -38,10 +38,12 @@ public record Stability(int days, Known inRange, @Unit("*") double variation) {
             squares += level.value() * level.value();
             unknown += level.standardError() * level.standardError();
         }
-        int days = levels.length;
-        double mean = sum / days;
-        double spread = Math.max(0, squares / days - mean * mean);
+        double count = levels.length;
+        double mean = sum / count;
+        double spread = Math.max(0, squares / count - mean * mean);
         return new Stability(
-                days, new Known(within / days, Math.sqrt(doubt * TOGETHER) / days), Math.sqrt(spread + unknown / days));
+                days,
+                new Known(within / count, Math.sqrt(doubt / count * TOGETHER / days)),
+                Math.sqrt(spread + unknown / count));
     }
 }

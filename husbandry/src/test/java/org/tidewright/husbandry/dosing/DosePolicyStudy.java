@@ -55,7 +55,7 @@ final class DosePolicyStudy {
     /**
      * What became of a tank.
      *
-     * @param inRange share of the days in range, from the first on which anybody may act
+     * @param inRange share of the time in range, from the first day on which anybody may act
      * @param settled the same once each had a month to bring the level back
      * @param jumps days on which the level moved by more than half a degree
      * @param moves of the dose
@@ -72,6 +72,9 @@ final class DosePolicyStudy {
     /** A fortnight for all alike, before anybody may act: nobody knows anything on the first day. */
     private static final int BEGIN = 14;
 
+    /** Alkalinity moves by the hour: the range is looked at so many times a day, not only when somebody tests. */
+    private static final int LOOKS = 8;
+
     private static final OffsetDateTime FIRST = OffsetDateTime.of(2026, 1, 5, 0, 0, 0, 0, ZoneOffset.UTC);
     private static final double DEGREE = WaterQuantity.ALKALINITY.units().get(0).toHeld(1);
     private static final String[] METHODS = {
@@ -85,6 +88,11 @@ final class DosePolicyStudy {
     private final double aim = range.aim(plan);
     private final double strength = 80 / Salt.SODIUM_BICARBONATE.molarMass();
     private final double volume = SystemWater.volume(plan);
+
+    private int looks;
+    private int within;
+    private int laterLooks;
+    private int laterWithin;
 
     private DosePolicyStudy() {}
 
@@ -122,8 +130,6 @@ final class DosePolicyStudy {
         List<Line> lines = new ArrayList<>();
         double dose = bicarbonate.initial();
         double nextTest = 0.33;
-        int inRange = 0;
-        int settled = 0;
         int jumps = 0;
         double before = aim;
         int moves = 0;
@@ -136,7 +142,7 @@ final class DosePolicyStudy {
                 run.set(twin.levers().get("light bar strength").setting(), light);
             }
             if (day >= nextTest) {
-                run.until((day + 0.33) * DAY);
+                until(run, (day + 0.33) * DAY);
                 nextTest = day + Math.max(1, Math.round(cadence * (0.6 + 0.8 * dice.nextDouble())));
                 double truth = run.now().concentration(twin.display(), Stock.ALKALINITY);
                 double slip = dice.nextDouble() < 0.02 ? 1.2 * DEGREE : 0;
@@ -167,28 +173,39 @@ final class DosePolicyStudy {
             if (parts > 0) {
                 OffsetDateTime at =
                         FIRST.plusMinutes((long) ((day + 0.33) * 1440)).plusMinutes(6);
-                run.until((day + 0.34) * DAY);
+                until(run, (day + 0.34) * DAY);
                 give(run, part);
                 double given = part * volume / strength;
                 lines.add(line(at, new Event.Dose("bicarbonate", Salt.SODIUM_BICARBONATE, 80 * given, given)));
                 parts--;
                 portions++;
             }
-            run.until((day + 1) * DAY);
+            until(run, (day + 1) * DAY);
             double level = run.now().concentration(twin.display(), Stock.ALKALINITY);
             if (day >= BEGIN) {
-                inRange += range.holds(level) ? 1 : 0;
-                settled += day >= BEGIN + BROUGHT_BACK && range.holds(level) ? 1 : 0;
                 jumps += Math.abs(level - before) > 0.5 * DEGREE ? 1 : 0;
             }
             before = level;
         }
-        return new Outcome(
-                inRange / (double) (DAYS - BEGIN),
-                settled / (double) (DAYS - BEGIN - BROUGHT_BACK),
-                jumps,
-                moves,
-                portions);
+        return new Outcome(within / (double) looks, laterWithin / (double) laterLooks, jumps, moves, portions);
+    }
+
+    /** Lives on, and looks at the range on the way. */
+    private void until(Run run, double time) {
+        double every = DAY / LOOKS;
+        while (run.time() < time) {
+            double next = every * (Math.floor(run.time() / every + 1e-6) + 1);
+            run.until(Math.min(time, next));
+            if (next <= time && next > BEGIN * DAY) {
+                int holds = range.holds(run.now().concentration(twin.display(), Stock.ALKALINITY)) ? 1 : 0;
+                looks++;
+                within += holds;
+                if (next > (BEGIN + BROUGHT_BACK) * DAY) {
+                    laterLooks++;
+                    laterWithin += holds;
+                }
+            }
+        }
     }
 
     /** What a keeper does after a test: a dose to set, and a lift in daily parts, until the next test. */
@@ -230,7 +247,7 @@ final class DosePolicyStudy {
         double hours = 6 * 3600.0;
         double extra = lift * volume / strength / hours;
         run.set(bicarbonate, usual + extra);
-        run.until(now + hours);
+        until(run, now + hours);
         run.set(bicarbonate, usual);
     }
 
@@ -243,7 +260,7 @@ final class DosePolicyStudy {
         long seed = arguments.length > 0 ? Long.parseLong(arguments[0]) : 1;
         int tanks = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 40;
         System.out.println(
-                "| dosing | days in range | after a month | days with a jump | moves of the dose | portions by hand |");
+                "| dosing | time in range | after a month | days with a jump | moves of the dose | portions by hand |");
         System.out.println("|---|---:|---:|---:|---:|---:|");
         of(seed, tanks)
                 .forEach((policy, outcomes) -> System.out.printf(

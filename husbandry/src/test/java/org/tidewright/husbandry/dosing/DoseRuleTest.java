@@ -102,4 +102,19 @@ class DoseRuleTest {
                     assertThat(correct.dose()).isCloseTo(0.22, within(1e-9));
                 });
     }
+
+    @Test
+    void aLevelThatMayLieAnywhereAsksForNoDose() {
+        assertThat(DoseRule.advise(situation(7.2, 0.7, 0.60, 0.02, 0.60, null), AIM))
+                .isInstanceOf(DoseAdvice.Leave.class);
+        assertThat(DoseRule.advise(situation(7.2, 0.7, 0.60, 0.02, 0.60, settling()), AIM))
+                .isInstanceOf(DoseAdvice.Settle.class);
+    }
+
+    @Test
+    void whatComesOfTheDoubtOfTheLevelIsNoReasonForAMove() {
+        // 0.15 / 7 = 0.021 dKH a day would bring it back; for the level that is known to 0.55 / 7 = 0.079 only.
+        assertThat(DoseRule.advise(situation(7.85, 0.55, 0.60, 0.02, 0.60, null), AIM))
+                .isInstanceOf(DoseAdvice.Leave.class);
+    }
 }

@@ -40,6 +40,28 @@ class EstimateTest {
         assertThat(middle.use().standardError() / DEGREE).isBetween(0.005, 0.03);
     }
 
+    /** Dosed from midnight to 6:00 only: read at noon, the day's middle lies below by what the closed form of the wave says. */
+    @Test
+    void theLevelOverTheDayIsTheMeanOfItsHours() {
+        DayShape night = DayShape.window(0, 0.25, Double.POSITIVE_INFINITY);
+        TestInputs told = new TestInputs()
+                .expecting(ALKALINITY, null, new Known(0.5, 0.3))
+                .dosed(ALKALINITY, 0.5, night);
+        for (double day = 0.5; day <= 60; day += 3) {
+            told.read(TEST, day, 8);
+        }
+        Estimate estimate = estimate(told, ALKALINITY);
+        double mean = 0;
+        for (int i = 0; i < 96; i++) {
+            mean += estimate.at(30 + (i + 0.5) / 96).level().value() / 96;
+        }
+        assertThat(estimate.at(30.5).overDay().value()).isCloseTo(mean, within(0.002 * DEGREE));
+        assertThat(estimate.at(30.1).overDay().value()).isCloseTo(mean, within(0.002 * DEGREE));
+        // By hand: level(t) = 8 + 0.5 (s(t) - t) - 0.5 (1 - 0.5) with s = min(1, 4t); its mean is 8 - 0.25 + 0.5 (0.875
+        // - 0.5).
+        assertThat(estimate.at(30.5).overDay().value() / DEGREE).isCloseTo(7.9375, within(0.02));
+    }
+
     @Test
     void doubtGrowsAfterTheLastReadingAndIsLeastInTheMiddle() {
         TestInputs told = dosed();

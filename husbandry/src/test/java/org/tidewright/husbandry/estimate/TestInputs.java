@@ -50,10 +50,15 @@ final class TestInputs {
 
     /** Dosed evenly, in the quantity's unit a day. */
     TestInputs dosed(WaterQuantity quantity, double perDay) {
+        return dosed(quantity, perDay, DayShape.EVEN);
+    }
+
+    /** Dosed by the hour. */
+    TestInputs dosed(WaterQuantity quantity, double perDay, DayShape shape) {
         solutions.add(new Solution(
                 quantity.key() + " solution",
                 Map.of(quantity, one(quantity)),
-                DayShape.EVEN,
+                shape,
                 List.of(new Solution.Portion(0, perDay)),
                 List.of(),
                 0));
