@@ -43,12 +43,14 @@ public final class Straining {
      * Specific rate of catching: how often the water passes and how fast matter becomes what the mesh holds stand in its
      * way one after the other.
      *
-     * <pre>1 / (V/(F e p) + 1/k_most)</pre>
+     * <pre>1 / (V/(F e w) + 1/k_most) = b k w / (b (1 - w) + k w), b = F e w/V</pre>
+     *
+     * <p>What can be caught whole, w = 1, is caught as often as the water passes.
      *
      * @param flow F through the filter
      * @param heldBack e, {@link #HELD_BACK}
-     * @param particles p, share of the matter that is particles it could hold
-     * @param most k_most
+     * @param caught w, {@link #WASTE_CAUGHT}: that share of the matter is particles it could hold
+     * @param rots k, {@link Remineralisation#LABILE}; k_most is {@link #most}
      * @param volume V of the system
      * @return share of the matter per time
      * @source two resistances in a row; first order in the flow where the water seldom passes
@@ -58,15 +60,16 @@ public final class Straining {
     public static double rate(
             @Unit("m^3/s") double flow,
             @Unit("1") double heldBack,
-            @Unit("1") double particles,
-            @Unit("1/s") double most,
+            @Unit("1") double caught,
+            @Unit("1/s") double rots,
             @Unit("m^3") double volume) {
         Bounds.within(flow, "m^3/s", 0, 10, "flow");
         Bounds.within(heldBack, "1", 0, 1, "share held back");
-        Bounds.within(particles, "1", 0, 1, "share of particles");
-        Bounds.notNegative(most, "1/s", "greatest rate");
+        Bounds.within(caught, "1", 0, 1, "share caught");
+        Bounds.notNegative(rots, "1/s", "rate of breakdown");
         Bounds.within(volume, "m^3", 1e-6, 1e6, "volume");
-        double byFlow = flow * heldBack * particles / volume;
-        return byFlow > 0 ? byFlow * (most / (byFlow + most)) : 0;
+        double byFlow = flow * heldBack * caught / volume;
+        double rest = byFlow * (1 - caught) + rots * caught;
+        return rest > 0 ? byFlow * (rots * caught / rest) : 0;
     }
 }

@@ -44,11 +44,14 @@ public record Strainer(
         if (speed <= 0 || !supply.isOn(now)) {
             return;
         }
-        double particles = now.value(wasteCaught);
-        double most = Straining.most(Remineralisation.LABILE.usual(), particles);
         double rate = speed
                 * systemVolume
-                * Straining.rate(flow, Math.min(1, heldBack.in(now)), particles, most, systemVolume);
+                * Straining.rate(
+                        flow,
+                        Math.min(1, heldBack.in(now)),
+                        now.value(wasteCaught),
+                        Remineralisation.LABILE.usual(),
+                        systemVolume);
         hold(Stock.ORGANIC_CARBON, rate, now, out);
         hold(Stock.ORGANIC_NITROGEN, rate, now, out);
         hold(Stock.ORGANIC_PHOSPHORUS, rate, now, out);
