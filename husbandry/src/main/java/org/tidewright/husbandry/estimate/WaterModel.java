@@ -46,6 +46,7 @@ final class WaterModel {
     private final Map<String, Integer> states;
     private final double[][] drives;
     private final StructuralModel structure;
+    private final Stretch still;
     private final List<WaterStates.Noise> noises;
     private final Belief start;
 
@@ -72,6 +73,7 @@ final class WaterModel {
         noises = assembled.noises();
         states = draft.states();
         structure = draft.structure();
+        still = structure.stretch(0);
         start = draft.start();
         if (this.reaction > 0) {
             tie(start, index(level(ALKALINITY)), index(CALCIFICATION), this.reaction);
@@ -321,7 +323,7 @@ final class WaterModel {
 
     /** Water changed: levels and what is not known of them shrink alike, and the new water brings its own doubt. */
     Passage renewal(Renewal renewal) {
-        double[][] matrix = structure.stretch(0).matrix();
+        double[][] matrix = still.matrix();
         double[] input = new double[matrix.length];
         double[][] noise = new double[matrix.length][matrix.length];
         double share = renewal.share();
@@ -339,7 +341,7 @@ final class WaterModel {
 
     /** Something moved: what is used may have changed at once. */
     Passage upset() {
-        Passage passage = structure.stretch(0).passage();
+        Passage passage = still.passage();
         loosen(passage, CALCIFICATION, UPSET * inputs.use(ALKALINITY).value());
         loosen(passage, NITRATE_PRODUCTION, UPSET_OF_ERROR * inputs.use(NITRATE).standardError());
         for (WaterQuantity quantity : EnumSet.complementOf(EnumSet.copyOf(WaterStates.MINERALS))) {

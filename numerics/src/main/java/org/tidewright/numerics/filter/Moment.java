@@ -6,7 +6,8 @@ import org.jspecify.annotations.Nullable;
 /** A time at which a filter stopped: the passage that led there, what was learnt there, and what was believed then. */
 public final class Moment {
     private final Passage passage;
-    private Lesson[] lessons = new Lesson[0];
+    private Lesson[] lessons = new Lesson[2];
+    private int count;
     private @Nullable Belief filtered;
 
     Moment(Passage passage) {
@@ -14,8 +15,10 @@ public final class Moment {
     }
 
     void add(Lesson lesson) {
-        lessons = Arrays.copyOf(lessons, lessons.length + 1);
-        lessons[lessons.length - 1] = lesson;
+        if (count == lessons.length) {
+            lessons = Arrays.copyOf(lessons, 4 * count);
+        }
+        lessons[count++] = lesson;
     }
 
     void leave(Belief belief) {
@@ -29,7 +32,7 @@ public final class Moment {
 
     /** How many measurements were learnt here. */
     public int lessons() {
-        return lessons.length;
+        return count;
     }
 
     /** One of them, in the order in which they were learnt. */

@@ -19,6 +19,9 @@ import java.util.List;
 public final class StructuralModel {
     private static final int NONE = -1;
 
+    /** Where two rates lie as close as this over a time, their closed form would lose more than two digits. */
+    private static final double CLOSE = 0.01;
+
     private final double[][] drive;
     private final List<double[]> directions;
     private final int reacting;
@@ -138,7 +141,7 @@ public final class StructuralModel {
     /** ∫ (exp(-a t) - exp(-k t))/(k - a) dt from 0 to a time. */
     private static double twiceFallen(double rate, double other, double time) {
         double apart = (other - rate) * time;
-        if (Math.abs(apart) > 0.5) {
+        if (Math.abs(apart) > CLOSE) {
             return (fallen(rate, time) - fallen(other, time)) / (other - rate);
         }
         return Quadrature.integral(at -> Math.exp(-rate * at) * fallen(other - rate, at), time, Math.max(rate, other));
