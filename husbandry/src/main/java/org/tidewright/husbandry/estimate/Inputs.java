@@ -49,6 +49,9 @@ public record Inputs(
 
     private static final double DAY = 86_400;
 
+    /** kg/mol; IUPAC 2021. */
+    private static final double CALCIUM_MASS = 40.078e-3;
+
     /**
      * A reading that may be counted.
      *
@@ -161,5 +164,14 @@ public record Inputs(
                 response,
                 magnesiumShare,
                 notes);
+    }
+
+    /**
+     * Calcium that goes into the skeletons for each mole of alkalinity.
+     *
+     * @source (Ca, Mg)CO3: two moles of alkalinity take one of both
+     */
+    public @Unit("kg/mol") double calciumForAlkalinity() {
+        return (1 - magnesiumShare) / 2 * CALCIUM_MASS;
     }
 }

@@ -39,7 +39,6 @@ final class WaterStates {
     static final String NITRATE_PRODUCTION = "nitrate production";
     static final String DILUTION = "dilution";
 
-    private static final double CALCIUM_MASS = 40.078e-3;
     private static final double MAGNESIUM_MASS = 24.305e-3;
     private static final double NITRATE_MASS = 62.0049e-3;
 
@@ -136,7 +135,7 @@ final class WaterStates {
             double followed = reaction * Priors.of(ALKALINITY).usualLevel().value();
             Map<WaterQuantity, Double> taken = Map.of(
                     ALKALINITY, -1.0,
-                    CALCIUM, -(1 - f) / 2 * CALCIUM_MASS,
+                    CALCIUM, -inputs.calciumForAlkalinity(),
                     MAGNESIUM, -f / 2 * MAGNESIUM_MASS);
             use(ALKALINITY, CALCIFICATION, new Known(use.value() - followed, use.standardError()), taken);
             taken.forEach((quantity, amount) -> draft.drive(level(quantity), level(ALKALINITY), amount * reaction));

@@ -78,6 +78,7 @@ final class QuantityStudies {
                 range,
                 decision,
                 dosed.orElse(null),
+                companion(decision, dosed.orElse(null)),
                 dosedNow(),
                 nextTest,
                 estimate.readings());
@@ -126,6 +127,15 @@ final class QuantityStudies {
         DoseCase situation = new DoseCase(
                 point.overDay(), next().overDay(), point.use(), dosedNow(), dosed.brings(), dosed.step(), settling);
         return DoseRule.advise(situation, aim(Objects.requireNonNull(range)));
+    }
+
+    /** Alkalinity and calcium are moved as a pair; calcium, which the corals hardly feel, does not ask for alkalinity. */
+    private @Nullable Companion companion(@Nullable DoseAdvice decision, @Nullable Dosed dosed) {
+        if (quantity != WaterQuantity.ALKALINITY || dosed == null || !(decision instanceof DoseAdvice.Move move)) {
+            return null;
+        }
+        return Companion.of(plan, estimate.inputs(), dosed.solution().name(), move.dose() - dosed.brings(), now)
+                .orElse(null);
     }
 
     private Aim aim(TargetRange held) {

@@ -46,6 +46,7 @@ final class QuantityWords {
     private final @Nullable TargetRange range;
     private final @Nullable DoseAdvice decision;
     private final @Nullable Dosed dosed;
+    private final @Nullable Companion companion;
     private final double dosedNow;
     private final Instant nextTest;
     private final List<Estimate.Judged> readings;
@@ -61,6 +62,7 @@ final class QuantityWords {
             @Nullable TargetRange range,
             @Nullable DoseAdvice decision,
             @Nullable Dosed dosed,
+            @Nullable Companion companion,
             double dosedNow,
             Instant nextTest,
             List<Estimate.Judged> readings) {
@@ -73,6 +75,7 @@ final class QuantityWords {
         this.range = range;
         this.decision = decision;
         this.dosed = dosed;
+        this.companion = companion;
         this.dosedNow = dosedNow;
         this.nextTest = nextTest;
         this.readings = readings;
@@ -303,6 +306,9 @@ final class QuantityWords {
                 ", and all doses bring ",
                 Told.use(quantity, dosedNow),
                 ". The new dose meets the use and leads back to where you hold it within about a week."));
+        if (companion != null) {
+            remarks.add(pair(companion));
+        }
         caution(cautions);
         return Sentence.of(
                 way + moved.solution().name() + " from ",
@@ -314,6 +320,21 @@ final class QuantityWords {
                 " on " + day(nextTest) + " is ",
                 figure(Figure.exact(Measure.SHARE, move.chance()), chance()),
                 ".");
+    }
+
+    private Sentence pair(Companion calcium) {
+        String ratio = sources.key(
+                "One of calcium for two of alkalinity",
+                Basis.COMPUTED,
+                "skeletons are carbonate of calcium with a little magnesium");
+        return Sentence.of(
+                "Move calcium with it, from ",
+                Figure.exact(Measure.DOSE_A_DAY, calcium.dosed().amount()),
+                " to ",
+                Figure.exact(Measure.DOSE_A_DAY, calcium.amount()),
+                " of " + calcium.dosed().solution().name()
+                        + ", unless it has a move of its own: what builds skeletons takes both.",
+                new Sentence.Part.Reference(ratio));
     }
 
     private Sentence correct(DoseAdvice.Correct correct, List<Sentence> remarks, List<String> cautions) {

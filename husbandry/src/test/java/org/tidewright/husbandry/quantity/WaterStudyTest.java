@@ -83,6 +83,9 @@ class WaterStudyTest {
         assertThat(lead(study))
                 .matches("Raise bicarbonate from 100\u00a0mL/d to 11[0-6]\u00a0mL/d, and then leave it.*");
         assertThat(study.advice().cautions()).isNotEmpty();
+        assertThat(study.advice().remarks())
+                .anySatisfy(
+                        remark -> assertThat(remark.text(UnitSystem.METRIC)).startsWith("Move calcium with it, from"));
     }
 
     @Test
