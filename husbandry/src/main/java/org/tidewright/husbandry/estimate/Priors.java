@@ -74,16 +74,16 @@ record Priors(
     static {
         //                 usual level  stated  use  level walk  use  fades  swing  restless
         put(ALKALINITY, /*   */ 8, 2, 1, 0.15, 0.05, 0.03, STAYS, 0, 0); // dKH
-        put(CALCIUM, /*    */ 420, 60, 30, 0.3, 0.5, 0, STAYS, 0, 0); // mg/L
-        put(MAGNESIUM, /* */ 1320, 150, 80, 0.4, 1.5, 0, STAYS, 0, 0); // mg/L
-        put(NITRATE, /*     */ 10, 40, 10, 0.15, 0.2, 0.12, 20, 0, 0); // mg/L
-        put(SALINITY, /*    */ 35, 3, 1, 0.02, 0.05, 0.001, STAYS, 0, 0);
+        put(CALCIUM, /*    */ 420, 60, 30, 0.22, 0.45, 0, STAYS, 0, 0); // mg/L
+        put(MAGNESIUM, /* */ 1320, 150, 80, 0.28, 1.5, 0, STAYS, 0, 0); // mg/L
+        put(NITRATE, /*     */ 10, 40, 10, 0.13, 0.2, 0.10, 20, 0, 0); // mg/L
+        put(SALINITY, /*    */ 35, 3, 1, 0.016, 0.05, 0.001, STAYS, 0, 0);
         put(TEMPERATURE, /* */ 25, 3, 1, 0.005, 0.05, 0.02, 30, 0.2, 0.3); // °C
         put(PH, /*         */ 8.1, 0.3, 0.2, 0.001, 0.015, 0.005, 30, 0.1, 0.04);
         put(OXYGEN, /*     */ 6.8, 1.5, 1, 0.005, 0.05, 0.02, 30, 0.5, 0.2); // mg/L
         put(PHOSPHATE, /* */ 0.08, 0.5, 0.1, 0.001, 0.002, 0.015, 7, 0, 0); // mg/L
         put(AMMONIA, /*   */ 0.02, 0.5, 0.2, 0.001, 0.005, 0.003, 5, 0, 0); // mg/L N
-        put(NITRITE, /*   */ 0.05, 0.5, 0.2, 0.002, 0.01, 0.015, 5, 0, 0); // mg/L NO2
+        put(NITRITE, /*   */ 0.05, 0.5, 0.2, 0.002, 0.01, 0.011, 5, 0, 0); // mg/L NO2
     }
 
     /** Share of the use by which it walks, a √day; the handbook, section 3.2. */
