@@ -39,7 +39,7 @@ public final class DemoJournal {
     private static final double MILLILITRE_A_DAY = 1e-6 / 86_400;
 
     /** Days since the beginning on which both doses were moved, and what they were before, in parts of the plan's. */
-    private static final double[][] DOSES = {{0, 0.95}, {40, 0.55}, {67, 1}};
+    private static final double[][] DOSES = {{0, 0.95}, {40, 0.75}, {67, 1}};
 
     private static final int SLIP = 48;
 

@@ -35,8 +35,7 @@ public final class DoseRule {
     /** The advice. */
     public static DoseAdvice advise(DoseCase now, Aim aim) {
         double outside = chanceOutside(now.now(), aim);
-        double then = chanceOutside(now.next(), aim);
-        double chance = Math.max(outside, then);
+        double chance = chanceOutside(now.next(), aim);
         if (now.now().standardError() > (aim.most() - aim.least()) / 2) {
             // A level that nobody looked at for long may lie anywhere; that asks for a test and not for a dose.
             return now.settling() != null
@@ -45,7 +44,7 @@ public final class DoseRule {
         }
         // What comes back by itself before the next test is left to do so.
         boolean beyond = now.now().value() < aim.least() || now.now().value() > aim.most();
-        if (beyond && outside > OUTSIDE && then > OUTSIDE) {
+        if (beyond && outside > OUTSIDE && chance > OUTSIDE) {
             return outside(now, aim, outside);
         }
         if (now.settling() != null && (now.settling().told() || chance <= URGENT)) {

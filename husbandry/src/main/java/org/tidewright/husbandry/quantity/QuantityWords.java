@@ -101,8 +101,13 @@ final class QuantityWords {
         if (isOverdue()) {
             return "test today";
         }
-        return (isOutside() ? "outside its range; test by " : "steady; test by ")
-                + SHORT_DAY.format(nextTest.atZone(zone));
+        return (isOutside() ? outside() : "steady; test by ") + SHORT_DAY.format(nextTest.atZone(zone));
+    }
+
+    private String outside() {
+        return Objects.requireNonNull(range).holds(next.value())
+                ? "outside its range, comes back; test by "
+                : "outside its range; test by ";
     }
 
     QuantityStudy.Call call(@Nullable Settling settling) {

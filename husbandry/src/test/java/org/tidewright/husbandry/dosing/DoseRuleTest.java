@@ -117,4 +117,13 @@ class DoseRuleTest {
         assertThat(DoseRule.advise(situation(7.85, 0.55, 0.60, 0.02, 0.60, null), AIM))
                 .isInstanceOf(DoseAdvice.Leave.class);
     }
+
+    @Test
+    void whatComesBackByTheNextTestIsLeft() {
+        // 7.3 now, and 7.3 + 7 · 0.09 = 7.93 ± 0.22 a week on.
+        assertThat(DoseRule.advise(situation(7.3, 0.1, 0.60, 0.02, 0.69, null), AIM))
+                .isInstanceOfSatisfying(
+                        DoseAdvice.Leave.class,
+                        leave -> assertThat(leave.chance()).isLessThan(0.1));
+    }
 }
