@@ -27,8 +27,11 @@ class MixingPageIT {
             assertThat(page.locator("#system_alkalinity-note").textContent()).contains("From your log");
             page.locator("#volume").fill("200");
             page.locator("#new_alkalinity").fill("12");
-            page.waitForCondition(() -> page.locator("#lead").textContent().startsWith("Split it into"));
-            assertThat(page.locator("#new_alkalinity-note").textContent()).contains("Typed. From your plan: 8.2");
+            page.waitForCondition(
+                    () -> page.locator("#new_alkalinity-note").textContent().contains("Typed. From your plan: 8.2"));
+            assertThat(page.locator("#lead").textContent())
+                    .startsWith("Split it into")
+                    .contains("raise the alkalinity");
             assertThat(page.evaluate("document.activeElement.id")).isEqualTo("new_alkalinity");
             assertThat(page.url()).contains("new_alkalinity=12");
             String lead = page.locator("#lead").textContent();
