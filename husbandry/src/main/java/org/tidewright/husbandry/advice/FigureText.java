@@ -70,7 +70,10 @@ public record FigureText(String value, String doubt, String unit) {
     /** A number told without doubt: three digits that count, no empty decimals. */
     private static String plain(double shown, int finest) {
         double rounded = new BigDecimal(shown).round(THREE_DIGITS).doubleValue();
-        String told = number(rounded, Math.min(finest, decimalsFor(Math.abs(rounded) / 100, finest)));
+        int decimals = decimalsFor(Math.abs(rounded) / 100, finest);
+        // Rounded twice, 5.548 would come to 5.6 at one decimal.
+        boolean fewer = Math.abs(rounded) / 100 < Math.pow(10, -finest);
+        String told = number(fewer ? shown : rounded, decimals);
         return told.contains(".") ? told.replaceAll("\\.?0+$", "") : told;
     }
 

@@ -11,12 +11,12 @@ import org.tidewright.husbandry.estimate.JournalInputs.JournalTime;
 import org.tidewright.husbandry.estimate.Solution.Portion;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.water.SystemWater;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Dosing;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Salt;
 import org.tidewright.twin.law.carbonate.Limewater;
-import org.tidewright.twin.tank.RunningHeat;
 
 /** What a plan and a journal tell of the doses. */
 final class KnownDoses {
@@ -163,13 +163,7 @@ final class KnownDoses {
             return null;
         }
         double room = plan.room().temperature().in("degC");
-        double evaporated = RunningHeat.of(plan)
-                        .evaporation(
-                                plan.water().temperature().in("degC"),
-                                room,
-                                plan.room().humidity().in("1"))
-                / 1000
-                * DAY;
+        double evaporated = SystemWater.evaporation(plan) * DAY;
         double held = plan.topOff().refilledEvery() == null
                 ? evaporated
                 : plan.topOff().reservoir().in("m^3")

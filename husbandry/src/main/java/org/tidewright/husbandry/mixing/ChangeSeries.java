@@ -219,8 +219,26 @@ public record ChangeSeries(
         return share * system.volume() * old / (put + share * (old - put));
     }
 
+    /** Standard error after so many changes by those of where it stands now and of the rate; the other numbers hold. */
+    public @Unit("*") double errorAfter(int changes, @Unit("*") double nowError, @Unit("*") double rateError) {
+        if (changes == 0) {
+            return nowError;
+        }
+        double left = Math.pow(1 - share, changes - 1.0);
+        return Math.hypot((1 - share) * left * nowError, interval * (1 - share) * (1 - left) / share * rateError);
+    }
+
     /** How many changes, and whether it stays. */
     public Advice advice(WaterChange change, Keeping keeping) {
-        return new SeriesWords(this, change, keeping).advice();
+        return advice(change, keeping, 0);
+    }
+
+    /**
+     * How many changes, and whether it stays.
+     *
+     * @param rateError one standard error of the rate; that of where it stands now is the system's own
+     */
+    public Advice advice(WaterChange change, Keeping keeping, @Unit("*") double rateError) {
+        return new SeriesWords(this, change, keeping, rateError).advice();
     }
 }

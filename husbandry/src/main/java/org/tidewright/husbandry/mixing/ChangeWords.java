@@ -147,29 +147,17 @@ final class ChangeWords {
                     + change.unknown().stream().map(WaterQuantity::words).collect(Collectors.joining(", "))
                     + "."));
         }
-        assumed().ifPresent(remarks::add);
+        Telling.assumed(change).ifPresent(remarks::add);
         return remarks;
     }
 
-    private Optional<Sentence> assumed() {
-        boolean known = List.of(change.system().water(), change.newWater()).stream()
-                .allMatch(water -> water.value(WaterQuantity.SALINITY).isPresent()
-                        && water.value(WaterQuantity.TEMPERATURE).isPresent());
-        return known
-                ? Optional.empty()
-                : Optional.of(Sentence.of(
-                        "Weighed as if of salinity ",
-                        Telling.salinity(KnownWater.ASSUMED_SALINITY),
-                        " and ",
-                        Figure.exact(Measure.TEMPERATURE, KnownWater.ASSUMED_TEMPERATURE),
-                        " where these are not known: the share that is changed may be off by 3 % of itself."));
-    }
-
     private List<Advice.Told> figures() {
+        KnownWater after = change.after().water();
         return change.shifts().stream()
-                .map(shift -> new Advice.Told(
-                        shift.quantity().words() + " after the change",
-                        Telling.value(shift.quantity(), shift.after()),
+                .map(Shift::quantity)
+                .map(quantity -> new Advice.Told(
+                        quantity.words() + " after the change",
+                        Telling.value(quantity, after.value(quantity).orElseThrow(), after.error(quantity)),
                         mixing))
                 .toList();
     }
@@ -178,7 +166,7 @@ final class ChangeWords {
         Portion stays = new Portion(
                 change.system().volume() - change.volume(), change.system().water());
         Portion put = new Portion(change.volume(), change.newWater());
-        return List.of(
+        List<Sentence> working = new ArrayList<>(List.of(
                 Sentence.of(
                         Telling.volume(stays.volume()),
                         " that stay weigh ",
@@ -192,6 +180,20 @@ final class ChangeWords {
                         "New is ",
                         Figure.exact(Measure.SHARE, change.share()),
                         " of the mass: salinity goes by it, and temperature by the heat; what is told per litre adds up"
-                                + " as volume times reading."));
+                                + " as volume times reading.")));
+        change.shifts().forEach(shift -> shift.rates(keeping).forEach(rate -> working.add(pace(shift, rate))));
+        return working;
+    }
+
+    private Sentence pace(Shift shift, SafeRate rate) {
+        WaterQuantity quantity = shift.quantity();
+        return Sentence.of(
+                "In one go " + quantity.words() + (shift.step() < 0 ? " falls by " : " rises by "),
+                Telling.step(quantity, shift.step()),
+                "; ",
+                Telling.step(quantity, rate.comfortable()),
+                " " + Telling.per(rate.span()) + " is comfortable for " + keeping.words() + ", ",
+                Sentence.figure(Telling.step(quantity, rate.ceiling()), rates),
+                " the ceiling.");
     }
 }

@@ -15,8 +15,9 @@ import org.tidewright.seawater.unit.Unit;
  * What is known of a water. What is not known is absent and stays so in all that is mixed from it.
  *
  * @param values each in the coherent unit of its quantity
+ * @param errors one standard error of a value; absent where none was stated
  */
-public record KnownWater(Map<WaterQuantity, Double> values) {
+public record KnownWater(Map<WaterQuantity, Double> values, Map<WaterQuantity, Double> errors) {
     /** What is kept when waters are poured together; pH and oxygen are not, they follow from other things. */
     public static final Set<WaterQuantity> KEPT = Collections.unmodifiableSet(EnumSet.of(
             WaterQuantity.SALINITY,
@@ -41,6 +42,20 @@ public record KnownWater(Map<WaterQuantity, Double> values) {
         kept.putAll(values);
         kept.forEach(KnownWater::check);
         values = Collections.unmodifiableMap(kept);
+        Map<WaterQuantity, Double> doubts = new EnumMap<>(WaterQuantity.class);
+        doubts.putAll(errors);
+        doubts.forEach((quantity, error) -> {
+            Bounds.notNegative(error, quantity.held(), "standard error of " + quantity.words());
+            if (!kept.containsKey(quantity)) {
+                throw new IllegalArgumentException(quantity.words() + " has an error and no value");
+            }
+        });
+        errors = Collections.unmodifiableMap(doubts);
+    }
+
+    /** Values without stated errors. */
+    public KnownWater(Map<WaterQuantity, Double> values) {
+        this(values, Map.of());
     }
 
     private static void check(WaterQuantity quantity, double value) {
@@ -71,16 +86,32 @@ public record KnownWater(Map<WaterQuantity, Double> values) {
 
     /** The same with one more known, in its coherent unit. */
     public KnownWater with(WaterQuantity quantity, @Unit("*") double value) {
+        return with(quantity, value, 0);
+    }
+
+    /** The same with one more known, and how well; an error of 0 for none stated. */
+    public KnownWater with(WaterQuantity quantity, @Unit("*") double value, @Unit("*") double standardError) {
         Map<WaterQuantity, Double> more = new EnumMap<>(WaterQuantity.class);
         more.putAll(values);
         more.put(quantity, value);
-        return new KnownWater(more);
+        Map<WaterQuantity, Double> doubts = new EnumMap<>(WaterQuantity.class);
+        doubts.putAll(errors);
+        doubts.remove(quantity);
+        if (standardError > 0) {
+            doubts.put(quantity, standardError);
+        }
+        return new KnownWater(more, doubts);
     }
 
     /** In the coherent unit; empty where it is not known. */
     public OptionalDouble value(WaterQuantity quantity) {
         Double value = values.get(quantity);
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** One standard error, in the coherent unit; 0 where none was stated. */
+    public @Unit("*") double error(WaterQuantity quantity) {
+        return errors.getOrDefault(quantity, 0.0);
     }
 
     /** Known, or what stands in for it. */

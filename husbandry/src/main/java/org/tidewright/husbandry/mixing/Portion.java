@@ -3,6 +3,7 @@ package org.tidewright.husbandry.mixing;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.ions.WaterParcel;
 import org.tidewright.seawater.range.Bounds;
@@ -29,7 +30,9 @@ public record Portion(@Unit("m^3") double volume, KnownWater water) {
      * </pre>
      *
      * Salinity goes with mass and not with volume. What is told per litre, by a kit, is an amount in a volume: the amounts
-     * add up, and the mixture's volume, which is not quite the sum of the volumes, follows from its density.
+     * add up, and the mixture's volume, which is not quite the sum of the volumes, follows from its density. Errors of the
+     * waters are taken to be independent: each counts by its water's share, of mass for salinity and temperature, of volume
+     * for the rest.
      *
      * @param portions at least one of them not empty
      */
@@ -61,7 +64,25 @@ public record Portion(@Unit("m^3") double volume, KnownWater water) {
                         });
             }
         }
-        return new Portion(volume, new KnownWater(values));
+        return new Portion(volume, new KnownWater(values, errors(poured, values.keySet())));
+    }
+
+    private static Map<WaterQuantity, Double> errors(List<Portion> poured, Set<WaterQuantity> known) {
+        Map<WaterQuantity, Double> errors = new EnumMap<>(WaterQuantity.class);
+        for (WaterQuantity quantity : known) {
+            boolean byMass = quantity == WaterQuantity.SALINITY || quantity == WaterQuantity.TEMPERATURE;
+            double whole = 0;
+            double squares = 0;
+            for (Portion portion : poured) {
+                double weight = byMass ? portion.mass() : portion.volume;
+                whole += weight;
+                squares += Math.pow(weight * portion.water.error(quantity), 2);
+            }
+            if (squares > 0) {
+                errors.put(quantity, Math.sqrt(squares) / whole);
+            }
+        }
+        return errors;
     }
 
     /** This and another poured together. */

@@ -1,5 +1,6 @@
 package org.tidewright.husbandry.mixing;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tidewright.husbandry.advice.Advice;
 import org.tidewright.husbandry.advice.Figure;
@@ -74,20 +75,31 @@ public record Reserve(
 
     /** What to keep. */
     public Advice advice() {
+        return advice(0, Origin.TYPED);
+    }
+
+    /**
+     * What to keep.
+     *
+     * @param evaporationError one standard error of the evaporation; 0 where none was stated
+     * @param ofEvaporation where it is from
+     */
+    public Advice advice(@Unit("m^3/s") double evaporationError, Origin ofEvaporation) {
         Sources sources = new Sources();
-        String log = Telling.log(sources, "Evaporation, in litres a day");
+        String log = Telling.given(sources, "Evaporation", ofEvaporation);
         String custom = sources.key(
                 "One change in an emergency, and days without fresh water", Basis.COMMON_PRACTICE, "as you chose them");
         String mass = sources.key("How much of the dry mix is salt", mix.basis(), mix.detail());
-        String stuck = sources.key(
-                "Pure water that lowers salinity by no more than 1",
-                Basis.COMMON_PRACTICE,
-                "volume over salinity less one, some thirty-fifth of the system");
         SaltBatch batch = batch();
+        double off = evaporation > 0 ? evaporationError / evaporation : 0;
+        Figure topOff = off > 0 ? Figure.about(Measure.VOLUME, topOff(), off * topOff()) : Telling.volume(topOff());
+        Figure drawn = off > 0
+                ? Figure.about(Measure.DURATION, reservoirLasts(), off * reservoirLasts())
+                : Telling.time(reservoirLasts());
         Figure dry = Figure.about(Measure.SMALL_MASS, batch.mixMass(), batch.mixMassError());
         Sentence lead = Sentence.of(
                 "Keep ",
-                Sentence.figure(Telling.volume(topOff()), log),
+                Sentence.figure(topOff, log),
                 " of pure water and ",
                 Sentence.figure(Telling.volume(batch.saltWater()), custom),
                 " of salt water ready: top-off for ",
@@ -101,26 +113,27 @@ public record Reserve(
                 " of pure water and ",
                 Sentence.figure(dry, mass),
                 " of dry mix, closed from the air: salt water is then a day away, and an emergency may not wait.");
+        Sentence lasting = evaporation > 0
+                ? Sentence.of(" lasts ", Sentence.figure(drawn, log))
+                : Sentence.of(" is not drawn on while nothing evaporates");
         Sentence lasts = Sentence.of(
                 "A full reservoir of ",
                 Telling.volume(reservoir),
-                " lasts ",
-                Sentence.figure(Telling.time(reservoirLasts()), log),
-                reservoir > harmlessReservoir()
-                        ? Sentence.of(
-                                ". Give the top-off a second, independent stop: more than ",
-                                Sentence.figure(Telling.volume(harmlessReservoir()), stuck),
-                                " run in by a stuck float lower the salinity by more than 1.")
-                        : Sentence.of("."));
+                lasting,
+                reservoir > harmlessReservoir() ? secondStop(sources) : Sentence.of("."));
+        List<Advice.Told> figures = new ArrayList<>();
+        if (reservoir > 0 && evaporation > 0) {
+            figures.add(new Advice.Told("the reservoir lasts", drawn, log));
+        }
+        figures.addAll(List.of(
+                new Advice.Told("pure water for the top-off", topOff, log),
+                new Advice.Told("salt water for one change", Telling.volume(batch.saltWater()), custom),
+                new Advice.Told("pure water if nothing is mixed yet", Telling.volume(pureWater()), custom),
+                new Advice.Told("dry mix for one change", dry, mass)));
         return new Advice(
                 lead,
-                List.of(lasts, dryInstead),
-                List.of(
-                        new Advice.Told("the reservoir lasts", Telling.time(reservoirLasts()), log),
-                        new Advice.Told("pure water for the top-off", Telling.volume(topOff()), log),
-                        new Advice.Told("salt water for one change", Telling.volume(batch.saltWater()), custom),
-                        new Advice.Told("pure water if nothing is mixed yet", Telling.volume(pureWater()), custom),
-                        new Advice.Told("dry mix for one change", dry, mass)),
+                reservoir > 0 ? List.of(lasts, dryInstead) : List.of(dryInstead),
+                figures,
                 List.of(
                         Sentence.of(
                                 Telling.volume(evaporation * SafeRate.DAY),
@@ -151,5 +164,16 @@ public record Reserve(
                                 + " drum weighs a kilogram a litre and needs a floor that bears it.",
                         Telling.DRY_MIX),
                 sources.all());
+    }
+
+    private Sentence secondStop(Sources sources) {
+        String stuck = sources.key(
+                "Pure water that lowers salinity by no more than 1",
+                Basis.COMMON_PRACTICE,
+                "volume over salinity less one, some thirty-fifth of the system");
+        return Sentence.of(
+                ". Give the top-off a second, independent stop: more than ",
+                Sentence.figure(Telling.volume(harmlessReservoir()), stuck),
+                " run in by a stuck float lower the salinity by more than 1.");
     }
 }

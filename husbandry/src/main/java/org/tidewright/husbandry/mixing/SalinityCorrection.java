@@ -71,6 +71,18 @@ public record SalinityCorrection(
     }
 
     /**
+     * Standard error of {@link #swap} by that of the salinity now.
+     *
+     * <pre>dx/dS = V rho a / (rho (S - S_t) + a)^2,  a = rho_x (S_t - S_x)</pre>
+     */
+    public @Unit("m^3") double swapError(@Unit("1") double other, @Unit("1") double nowError) {
+        double density = Density.ofSeawater(temperature, now);
+        double in = Density.ofSeawater(temperature, other) * (target - other);
+        double both = density * (now - target) + in;
+        return Math.abs(volume * density * in / (both * both)) * nowError;
+    }
+
+    /**
      * The same in equal steps of salinity, one a day at a comfortable pace. Together they are more than the one swap, since
      * each takes out some of what the ones before put in.
      *
@@ -154,6 +166,22 @@ public record SalinityCorrection(
      * @param strong salinity of the stronger water at hand, to swap or top up with
      */
     public Advice advice(@Unit("1") double strong) {
-        return new SalinityWords(this, strong).advice();
+        return advice(strong, 0, 0, Origin.TYPED);
+    }
+
+    /**
+     * How to go about it.
+     *
+     * @param strong salinity of the stronger water at hand, to swap or top up with
+     * @param nowError one standard error of the salinity now; 0 where none was stated
+     * @param evaporationError one standard error of the evaporation; 0 likewise
+     * @param ofEvaporation where it is from
+     */
+    public Advice advice(
+            @Unit("1") double strong,
+            @Unit("1") double nowError,
+            @Unit("m^3/s") double evaporationError,
+            Origin ofEvaporation) {
+        return new SalinityWords(this, strong, nowError, evaporationError, ofEvaporation).advice();
     }
 }

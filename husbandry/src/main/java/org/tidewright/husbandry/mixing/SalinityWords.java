@@ -18,11 +18,21 @@ final class SalinityWords {
     private final Sources sources = new Sources();
     private final String mixing = Telling.mixing(sources);
     private final String rates = Telling.rates(sources);
-    private final String evaporation = Telling.log(sources, "Evaporation");
+    private final String evaporation;
+    private final double nowError;
+    private final double evaporationError;
 
-    SalinityWords(SalinityCorrection correction, double strong) {
+    SalinityWords(
+            SalinityCorrection correction,
+            double strong,
+            double nowError,
+            double evaporationError,
+            Origin ofEvaporation) {
         this.correction = correction;
         this.strong = strong;
+        this.nowError = nowError;
+        this.evaporationError = evaporationError;
+        evaporation = Telling.given(sources, "Evaporation", ofEvaporation);
     }
 
     Advice advice() {
@@ -37,7 +47,23 @@ final class SalinityWords {
         if (correction.target() == correction.now()) {
             return Sentence.of("Leave the salinity alone: it stands at ", salinity(correction.now()), ", its target.");
         }
+        return untold()
+                ? Sentence.of(
+                        "Measure again before you move it: the salinity is known as ",
+                        Figure.about(Measure.SALINITY, correction.now(), nowError),
+                        " and may stand at its target of ",
+                        salinity(correction.target()),
+                        " already.")
+                : move();
+    }
+
+    private Sentence move() {
         return correction.target() < correction.now() ? lower() : raise();
+    }
+
+    /** Whether what is to be moved is less than what the salinity is known to. */
+    private boolean untold() {
+        return correction.target() != correction.now() && Math.abs(correction.target() - correction.now()) < nowError;
     }
 
     private Sentence lower() {
@@ -67,7 +93,7 @@ final class SalinityWords {
                 " until ",
                 Sentence.figure(Telling.volume(correction.topOff(strong).getAsDouble()), mixing),
                 " are in, about ",
-                Sentence.figure(Telling.time(time.getAsDouble()), evaporation),
+                Sentence.figure(evaporating(time.getAsDouble()), evaporation),
                 ": it raises the salinity from ",
                 salinity(correction.now()),
                 " to ",
@@ -105,15 +131,31 @@ final class SalinityWords {
 
     private List<Sentence> remarks() {
         List<Sentence> remarks = new ArrayList<>();
+        if (untold()) {
+            remarks.add(Sentence.of("If it does stand where it reads: ", decapitalised(move())));
+        }
         boolean raise = correction.target() > correction.now();
         List<Double> swaps = correction.dailySwaps(raise ? strong : 0);
         if (raise && !swaps.isEmpty() && correction.topOffTime(strong).isPresent()) {
             remarks.add(Sentence.of("Sooner, by swapping: ", decapitalised(daily(strong, "the stronger water"))));
         }
+        if (raise && swaps.isEmpty() && correction.topOffTime(strong).isPresent()) {
+            remarks.add(Sentence.of(
+                    "To swap some of the water instead, mix it saltier than ", salinity(correction.target()), "."));
+        }
         if (correction.target() != correction.now()) {
             remarks.add(Sentence.of(
                     "Before anything, measure again with an instrument you have just checked: salinities that"
                             + " seem to have moved are often a refractometer that has."));
+        }
+        if (raise && correction.evaporation() > 0) {
+            double time = correction.untoppedUntil(correction.target());
+            remarks.add(Sentence.of(
+                    "With no salt at all: stop the top-off for ",
+                    Sentence.figure(evaporating(time), evaporation),
+                    ", until ",
+                    Telling.volume(correction.evaporation() * time),
+                    " are missing. Do it only where the return pump stays under water so long."));
         }
         if (correction.evaporation() > 0) {
             double day = correction.untopped(SafeRate.DAY) - correction.now();
@@ -126,7 +168,7 @@ final class SalinityWords {
                     " in the first day, and by ",
                     salinity(ceiling),
                     " in ",
-                    Sentence.figure(Telling.time(correction.untoppedUntil(correction.now() + ceiling)), evaporation),
+                    Sentence.figure(evaporating(correction.untoppedUntil(correction.now() + ceiling)), evaporation),
                     "."));
         }
         return remarks;
@@ -147,8 +189,8 @@ final class SalinityWords {
         boolean raise = correction.target() > correction.now();
         correction
                 .swap(raise ? strong : 0)
-                .ifPresent(volume ->
-                        figures.add(new Advice.Told("to swap, were it all at once", Telling.volume(volume), mixing)));
+                .ifPresent(volume -> figures.add(
+                        new Advice.Told("to swap, were it all at once", swap(volume, raise ? strong : 0), mixing)));
         correction
                 .topOff(strong)
                 .ifPresent(volume ->
@@ -156,6 +198,18 @@ final class SalinityWords {
         figures.add(
                 new Advice.Told("days at a comfortable pace", Figure.exact(Measure.NUMBER, correction.days()), rates));
         return figures;
+    }
+
+    /** A time that goes with one over the evaporation. */
+    private Figure evaporating(double time) {
+        return evaporationError > 0
+                ? Figure.about(Measure.DURATION, time, time * evaporationError / correction.evaporation())
+                : Telling.time(time);
+    }
+
+    private Figure swap(double volume, double other) {
+        double error = correction.swapError(other, nowError);
+        return error > 0 ? Figure.about(Measure.VOLUME, volume, error) : Telling.volume(volume);
     }
 
     private List<Sentence> working() {

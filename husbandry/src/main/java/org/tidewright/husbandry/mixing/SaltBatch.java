@@ -109,7 +109,11 @@ public record SaltBatch(
                         new Advice.Told("dry mix", mass, yield),
                         new Advice.Told("to stir in first", Figure.exact(Measure.SMALL_MASS, FIRST * mixMass()), yield),
                         new Advice.Told("pure water", Telling.volume(pureWater()), salt),
-                        new Advice.Told("finished salt water", Telling.volume(saltWater()), salt)),
+                        new Advice.Told("finished salt water", Telling.volume(saltWater()), salt),
+                        new Advice.Told(
+                                "yield of the mix",
+                                Figure.about(Measure.SHARE, mix.yield(), mix.standardError()),
+                                yield)),
                 List.of(
                         Sentence.of(
                                 "Salinity ",

@@ -27,21 +27,27 @@ final class SeriesWords {
     private final ChangeSeries series;
     private final WaterChange change;
     private final Keeping keeping;
+    private final double rateError;
     private final Sources sources = new Sources();
     private final String law = sources.key(
             "A share is carried off with each change", Basis.COMPUTED, "closed form of the steps in the working");
     private final String rates = Telling.rates(sources);
 
-    SeriesWords(ChangeSeries series, WaterChange change, Keeping keeping) {
+    SeriesWords(ChangeSeries series, WaterChange change, Keeping keeping, double rateError) {
         this.series = series;
         this.change = change;
         this.keeping = keeping;
+        this.rateError = rateError;
     }
 
     Advice advice() {
         List<Advice.Told> figures = new ArrayList<>();
-        figures.add(new Advice.Told("after each change, in the long run", value(series.settledAfter()), law));
-        figures.add(new Advice.Told("before each change, in the long run", value(series.settledBefore()), law));
+        int count = series.changes().orElse(0);
+        if (count > 0) {
+            figures.add(new Advice.Told(count == 1 ? "after the change" : "after the last change", after(count), law));
+        }
+        figures.add(new Advice.Told("after each change, in the long run", settledAfter(), law));
+        figures.add(new Advice.Told("before each change, in the long run", settledBefore(), law));
         return new Advice(
                 lead(), remarks(), figures, working(), List.of(Telling.ELECTRICITY, Telling.SIPHON), sources.all());
     }
@@ -50,26 +56,74 @@ final class SeriesWords {
         return Telling.value(series.quantity(), value);
     }
 
+    private Figure value(double value, double standardError) {
+        return Telling.value(series.quantity(), value, standardError);
+    }
+
+    private Figure now() {
+        return value(series.now(), change.system().water().error(series.quantity()));
+    }
+
+    private Figure after(int changes) {
+        double now = change.system().water().error(series.quantity());
+        return value(series.after(changes), series.errorAfter(changes, now, rateError));
+    }
+
+    private Figure settledAfter() {
+        double perRate = series.interval() * (1 - series.share()) / series.share();
+        return value(series.settledAfter(), perRate * rateError);
+    }
+
+    private Figure settledBefore() {
+        return value(series.settledBefore(), series.interval() / series.share() * rateError);
+    }
+
     private String name() {
         return series.quantity().words();
     }
 
     private Sentence lead() {
+        double nowError = change.system().water().error(series.quantity());
+        if (series.now() != series.target() && Math.abs(series.now() - series.target()) < nowError) {
+            return Sentence.of(
+                    "Test again before you change water for it: " + name() + " is known as ",
+                    now(),
+                    " and may stand at its target of ",
+                    value(series.target()),
+                    " already.");
+        }
         return switch (series.reach()) {
-            case THERE ->
-                Sentence.of("Nothing to do for " + name() + ": it stands at ", value(series.now()), ", its target.");
+            case THERE -> Sentence.of("Nothing to do for " + name() + ": it stands at ", now(), ", its target.");
             case REACHED -> reached(series.changes());
-            case NEW_WATER ->
-                Sentence.of(
-                        "Mend the new water first: it holds ",
-                        value(series.newWater()),
-                        " of " + name() + ", and no number of changes brings the system from ",
-                        value(series.now()),
-                        " to ",
-                        value(series.target()),
-                        " with it.");
+            case NEW_WATER -> isAtTarget(series.newWater()) ? never() : newWater();
             case OUTRUN -> outrun();
         };
+    }
+
+    private boolean isAtTarget(double value) {
+        return Math.abs(value - series.target()) <= 1e-9 * series.target();
+    }
+
+    private Sentence newWater() {
+        boolean food = series.quantity() == WaterQuantity.NITRATE || series.quantity() == WaterQuantity.PHOSPHATE;
+        if (food && series.target() > series.now()) {
+            return Sentence.of(
+                    "No change raises " + name() + " here: it stands at ",
+                    now(),
+                    ", under its target of ",
+                    value(series.target()),
+                    ", and new water of ",
+                    value(series.newWater()),
+                    " only takes it down. It rises with food.");
+        }
+        return Sentence.of(
+                "Mend the new water first: it holds ",
+                value(series.newWater()),
+                " of " + name() + ", and no number of changes brings the system from ",
+                now(),
+                " to ",
+                value(series.target()),
+                " with it.");
     }
 
     private Sentence reached(OptionalInt changes) {
@@ -79,7 +133,7 @@ final class SeriesWords {
                 Telling.volume(change.volume()),
                 count == 1 ? "" : Sentence.of(", ", Telling.time(series.interval()), " apart"),
                 ": after the last, " + name() + " stands at ",
-                Sentence.figure(value(series.after(count)), law),
+                Sentence.figure(after(count), law),
                 "; the target is ",
                 value(series.target()),
                 ".");
@@ -87,10 +141,31 @@ final class SeriesWords {
                 ? act
                 : act.then(Sentence.of(
                         "It does not stay there: kept up, the changes leave it at ",
-                        value(series.settledAfter()),
+                        settledAfter(),
                         ", and it stands at ",
-                        value(series.settledBefore()),
+                        settledBefore(),
                         " before the next."));
+    }
+
+    /** New water that stands at the target itself. */
+    private Sentence never() {
+        int half = (int) Math.ceil(Math.log(0.5) / Math.log1p(-series.share()));
+        return Sentence.of(
+                "Aim a little short of it, or mix new water beyond it: changes with ",
+                value(series.newWater()),
+                " of " + name() + " come ever nearer to ",
+                value(series.target()),
+                " and never quite there. Half of the way is done after " + half
+                        + (half == 1 ? " change of " : " changes of "),
+                Telling.volume(change.volume()),
+                ".");
+    }
+
+    private String lessOfIt() {
+        return switch (series.quantity()) {
+            case NITRATE, PHOSPHATE -> "Feed less or carry more out another way";
+            default -> "Dose less of it";
+        };
     }
 
     private Sentence outrun() {
@@ -102,10 +177,10 @@ final class SeriesWords {
                 " every ",
                 Telling.time(series.interval()),
                 " leave it at ",
-                Sentence.figure(value(series.settledAfter()), law),
+                Sentence.figure(settledAfter(), law),
                 " in the long run, short of ",
                 value(series.target()));
-        String first = series.rate() > 0 ? "Feed less or carry more out another way" : "Dose what is used up";
+        String first = series.rate() > 0 ? lessOfIt() : "Dose what is used up";
         return series.shareToHold().orElse(1) > MOST_AT_ONCE
                 ? Sentence.of(first + ": ", reason, ".")
                 : Sentence.of(
@@ -142,6 +217,7 @@ final class SeriesWords {
                     Sentence.of("Rock and sand hold phosphate and give it back: expect it to fall less than reckoned,"
                             + " and measure before each change."));
         }
+        Telling.assumed(change).ifPresent(remarks::add);
         return remarks;
     }
 

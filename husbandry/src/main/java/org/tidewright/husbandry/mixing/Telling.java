@@ -1,7 +1,10 @@
 package org.tidewright.husbandry.mixing;
 
+import java.util.List;
+import java.util.Optional;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.plan.method.WaterQuantity;
@@ -39,6 +42,11 @@ final class Telling {
     /** A value. */
     static Figure value(WaterQuantity quantity, double value) {
         return Figure.exact(measure(quantity), value);
+    }
+
+    /** A value with one standard error; 0 for none stated. */
+    static Figure value(WaterQuantity quantity, double value, double standardError) {
+        return standardError > 0 ? Figure.about(measure(quantity), value, standardError) : value(quantity, value);
     }
 
     /** A difference, told without its sign. */
@@ -80,8 +88,23 @@ final class Telling {
                 "careful figures among keepers; no trial stands behind them");
     }
 
-    /** What the keeper told. */
-    static String log(Sources sources, String what) {
-        return sources.key(what, Basis.YOUR_LOG, "as you gave it");
+    /** What the answer began with. */
+    static String given(Sources sources, String what, Origin origin) {
+        return sources.key(what, origin.basis(), origin.detail());
+    }
+
+    /** What was supposed of waters whose salinity or temperature is not known; empty where both are. */
+    static Optional<Sentence> assumed(WaterChange change) {
+        boolean known = List.of(change.system().water(), change.newWater()).stream()
+                .allMatch(water -> water.value(WaterQuantity.SALINITY).isPresent()
+                        && water.value(WaterQuantity.TEMPERATURE).isPresent());
+        return known
+                ? Optional.empty()
+                : Optional.of(Sentence.of(
+                        "Weighed as if of salinity ",
+                        salinity(KnownWater.ASSUMED_SALINITY),
+                        " and ",
+                        Figure.exact(Measure.TEMPERATURE, KnownWater.ASSUMED_TEMPERATURE),
+                        " where these are not known: the share that is changed may be off by 3 % of itself."));
     }
 }

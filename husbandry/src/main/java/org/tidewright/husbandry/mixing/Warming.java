@@ -111,27 +111,29 @@ public record Warming(
                 "a free-standing drum as high as wide, 7 W/(m² K) through its walls; evaporation by Carrier's equation");
         Figure shortest = Telling.time(shortest());
         Figure longest = Telling.time(longest());
-        Sentence lead = Double.isInfinite(longest())
-                ? Sentence.of(
-                        "Cover the batch or take a stronger heater: near the end it may lose ",
-                        Sentence.figure(Figure.exact(Measure.POWER, greatestLoss()), loss),
-                        " of the ",
-                        Figure.exact(Measure.POWER, power),
-                        " it is given, and may never come to ",
-                        Figure.exact(Measure.TEMPERATURE, to),
-                        ".")
-                : Sentence.of(
-                        "Switch the heater on ",
-                        Sentence.figure(longest, loss),
-                        " before you want the water: from ",
-                        Figure.exact(Measure.TEMPERATURE, from),
-                        " to ",
-                        Figure.exact(Measure.TEMPERATURE, to),
-                        " takes ",
-                        Figure.exact(Measure.POWER, power),
-                        " at least ",
-                        Sentence.figure(shortest, heat),
-                        ", and with what the vessel loses no more than the first of these times.");
+        Sentence lead = to == from
+                ? Sentence.of("Leave the heater off: the batch stands at ", Figure.exact(Measure.TEMPERATURE, to), ".")
+                : Double.isInfinite(longest())
+                        ? Sentence.of(
+                                "Cover the batch or take a stronger heater: near the end it may lose ",
+                                Sentence.figure(Figure.exact(Measure.POWER, greatestLoss()), loss),
+                                " of the ",
+                                Figure.exact(Measure.POWER, power),
+                                " it is given, and may never come to ",
+                                Figure.exact(Measure.TEMPERATURE, to),
+                                ".")
+                        : Sentence.of(
+                                "Switch the heater on ",
+                                Sentence.figure(longest, loss),
+                                " before you want the water: from ",
+                                Figure.exact(Measure.TEMPERATURE, from),
+                                " to ",
+                                Figure.exact(Measure.TEMPERATURE, to),
+                                " takes ",
+                                Figure.exact(Measure.POWER, power),
+                                " at least ",
+                                Sentence.figure(shortest, heat),
+                                ", and with what the vessel loses no more than the first of these times.");
         return new Advice(
                 lead,
                 List.of(),

@@ -4,7 +4,7 @@
  *
  * <p>Each question is a record whose methods compute and whose {@code advice()} tells. Masses of water, salt and heat are
  * kept by {@link org.tidewright.seawater.ions.WaterParcel}; everything that a kit tells per litre goes with its amount. How
- * fast a quantity may move is common practice and stands in {@link org.tidewright.husbandry.mixing.SafeRate} alone. To mix
+ * fast a quantity may move is common practice and stands in {@link org.tidewright.husbandry.limit.SafeRate} alone. To mix
  * one more quantity, name it in {@link org.tidewright.husbandry.mixing.KnownWater} and give it a measure in {@code Telling}.
  */
 @NullMarked

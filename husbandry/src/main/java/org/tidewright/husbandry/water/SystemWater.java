@@ -8,12 +8,15 @@ import org.tidewright.twin.rehearsal.PowerCut;
 import org.tidewright.twin.rehearsal.WaterMovement;
 import org.tidewright.twin.tank.Place;
 import org.tidewright.twin.tank.Plumbing;
+import org.tidewright.twin.tank.RunningHeat;
 import org.tidewright.twin.tank.RunningState;
 import org.tidewright.twin.tank.Vessels;
 import org.tidewright.twin.tank.Water;
 
 /** A plan's water while everything runs. */
 public final class SystemWater {
+    private static final double PURE_WATER = 1000; // kg/m^3, a thousandth off at 20 °C
+
     private SystemWater() {}
 
     /** Levels and flows, as a movement of one sample. */
@@ -37,5 +40,15 @@ public final class SystemWater {
                 .filter(vessel -> vessel.place() != Place.RESERVOIR && vessel.place() != Place.FLOOR)
                 .mapToDouble(vessel -> vessel.volume()[0])
                 .sum();
+    }
+
+    /** Pure water that evaporates from a plan's open surfaces while everything runs, in its usual room. */
+    public static @Unit("m^3/s") double evaporation(Plan plan) {
+        return RunningHeat.of(plan)
+                        .evaporation(
+                                plan.water().temperature().in("degC"),
+                                plan.room().temperature().in("degC"),
+                                plan.room().humidity().in("1"))
+                / PURE_WATER;
     }
 }

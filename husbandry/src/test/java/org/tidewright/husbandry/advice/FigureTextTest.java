@@ -37,6 +37,9 @@ class FigureTextTest {
     void aNumberWithoutDoubtHasThreeDigitsThatCountAndNoEmptyDecimals() {
         assertThat(metric(Figure.exact(Measure.VOLUME, 0.0199999))).isEqualTo("20 L");
         assertThat(metric(Figure.exact(Measure.VOLUME, 0.014406))).isEqualTo("14.4 L");
+        assertThat(metric(Figure.exact(Measure.VOLUME, 0.005548)))
+                .as("rounded once")
+                .isEqualTo("5.5 L");
         assertThat(metric(Figure.exact(Measure.VOLUME, 0.48983))).isEqualTo("490 L");
         assertThat(metric(Figure.exact(Measure.FLOW, 2778 / 3.6e6))).isEqualTo("2 780 L/h");
         assertThat(metric(Figure.exact(Measure.LEVEL, 0.01594))).isEqualTo("16 mm");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.tidewright.husbandry.mixing.WaterChangeTest.text;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.advice.Advice;
 import org.tidewright.husbandry.limit.Keeping;
@@ -191,5 +192,73 @@ class ChangeSeriesTest {
                 .hasMessageContaining("not carried off");
         assertThatThrownBy(() -> ChangeSeries.of(tank(), WaterQuantity.CALCIUM, 0.4, 0, DAY))
                 .hasMessageContaining("calcium of the system is not known");
+    }
+
+    /** The closed form is even in both, so that a difference is the slope. */
+    @Test
+    void theErrorAfterIsTheSlopeTimesTheErrors() {
+        SeededCases.check(200, draw -> {
+            double share = draw.between(0.05, 0.6);
+            int count = draw.whole(0, 10);
+            ChangeSeries series = nitrate(50, 10, 2, share, 0.5, 7);
+            double byNow = nitrate(51, 10, 2, share, 0.5, 7).after(count) - series.after(count);
+            double byRate = count == 0 ? 0 : nitrate(50, 10, 2, share, 0.7, 7).after(count) - series.after(count);
+            assertThat(series.errorAfter(count, MG, 0.2 * MG / DAY))
+                    .isCloseTo(Math.hypot(byNow, byRate), within(1e-12));
+        });
+    }
+
+    private static WaterChange nitrates(double now, double error, double fresh) {
+        return new WaterChange(
+                new Portion(0.2, KnownWater.of(35, 25).with(WaterQuantity.NITRATE, now * MG, error * MG)),
+                0.04,
+                KnownWater.of(35, 25).with(WaterQuantity.NITRATE, fresh * MG));
+    }
+
+    private static String lead(WaterChange change, double target, double perDay) {
+        return text(ChangeSeries.of(change, WaterQuantity.NITRATE, target * MG, perDay * MG / DAY, 7 * DAY)
+                .advice(change, Keeping.FISH, 0.05 * MG / DAY)
+                .lead());
+    }
+
+    @Test
+    void aTargetWithinTheDoubtIsTestedForFirst() {
+        assertThat(lead(nitrates(9, 2, 0), 8, 0))
+                .isEqualTo(
+                        "Test again before you change water for it: nitrate is known as 9 ± 2 mg/L and may stand at its"
+                                + " target of 8 mg/L already.");
+        assertThat(lead(nitrates(9, 0, 0), 8, 0)).startsWith("Make 1 change of 40 L");
+    }
+
+    @Test
+    void newWaterAtTheTargetIsToldToComeNearAndNeverThere() {
+        // Half of the way by fifths: ln 0.5 / ln 0.8 = 3.1.
+        assertThat(lead(nitrates(50, 0, 10), 10, 0))
+                .startsWith("Aim a little short of it, or mix new water beyond it")
+                .endsWith("Half of the way is done after 4 changes of 40 L.");
+    }
+
+    @Test
+    void nitrateIsNotRaisedByChanges() {
+        assertThat(lead(nitrates(2, 0, 0), 8, 0)).startsWith("No change raises nitrate here");
+    }
+
+    /** 7 mg/L a week and fifths: 28 after each change; ± 0.05 a day are ± 1.4 there. */
+    @Test
+    void thePlateauIsToldWithTheDoubtOfTheRate() {
+        assertThat(lead(nitrates(80, 0, 0), 20, 1))
+                .startsWith("Feed less or carry more out another way")
+                .contains("leave it at 28 ± 1 mg/L in the long run, short of 20 mg/L");
+    }
+
+    @Test
+    void whatWasSupposedOfTheWeightsIsSaid() {
+        KnownWater bare = new KnownWater(Map.of(WaterQuantity.NITRATE, 50 * MG));
+        WaterChange change =
+                new WaterChange(new Portion(0.2, bare), 0.04, new KnownWater(Map.of(WaterQuantity.NITRATE, 0.0)));
+        assertThat(ChangeSeries.of(change, WaterQuantity.NITRATE, 10 * MG, 0, 7 * DAY)
+                        .advice(change, Keeping.FISH)
+                        .remarks())
+                .anySatisfy(remark -> assertThat(text(remark)).startsWith("Weighed as if of salinity 35 and 25 °C"));
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.density.ConservativeTemperature;
@@ -140,5 +141,20 @@ class PortionTest {
                 .hasMessageContaining("pH is not kept when waters mix");
         assertThatThrownBy(() -> KnownWater.of(35, 25).with(WaterQuantity.CALCIUM, 420))
                 .hasMessageContaining("calcium");
+    }
+
+    /** By hand: 0.3 of nine tenths and 0.4 of one tenth by volume are √(0.27² + 0.04²) = 0.273; 0 where none was stated. */
+    @Test
+    void errorsOfTheWatersCountByTheirShares() {
+        Portion old = new Portion(0.9, KnownWater.of(35, 25).with(WaterQuantity.ALKALINITY, 3, 0.3));
+        Portion fresh = new Portion(0.1, KnownWater.of(35, 25).with(WaterQuantity.ALKALINITY, 4, 0.4));
+        KnownWater mixed = old.mixedWith(fresh).water();
+        assertThat(mixed.error(WaterQuantity.ALKALINITY)).isCloseTo(0.27295, within(1e-5));
+        assertThat(mixed.error(WaterQuantity.SALINITY)).isZero();
+        assertThat(mixed.with(WaterQuantity.ALKALINITY, 3).error(WaterQuantity.ALKALINITY))
+                .as("typed anew, nothing is said of its error")
+                .isZero();
+        assertThatThrownBy(() -> new KnownWater(Map.of(), Map.of(WaterQuantity.CALCIUM, 0.01)))
+                .hasMessageContaining("calcium has an error and no value");
     }
 }

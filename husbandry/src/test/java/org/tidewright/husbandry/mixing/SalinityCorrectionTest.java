@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.advice.Advice;
 import org.tidewright.husbandry.limit.Keeping;
 import org.tidewright.plan.method.WaterQuantity;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.seawater.density.Density;
 import org.tidewright.testkit.SeededCases;
 
@@ -143,5 +144,42 @@ class SalinityCorrectionTest {
         assertThat(advice.working()).hasSize(3);
         assertThat(text(advice.working().get(2))).contains("35");
         assertThat(text(tank(35, 35).advice(36).lead())).startsWith("Leave the salinity alone");
+    }
+
+    @Test
+    void theErrorOfASwapIsItsSlopeTimesTheErrorOfTheReading() {
+        SeededCases.check(200, draw -> {
+            double now = draw.between(35.5, 39);
+            double slope = (tank(now + 1e-4, 35).swap(0).orElseThrow()
+                            - tank(now - 1e-4, 35).swap(0).orElseThrow())
+                    / 2e-4;
+            // The density's own slope, 0.07 % for each of salinity, is left out of it.
+            assertThat(tank(now, 35).swapError(0, 0.4)).isCloseTo(0.4 * slope, within(0.005 * 0.4 * slope));
+        });
+    }
+
+    @Test
+    void aTargetWithinTheDoubtIsMeasuredForFirst() {
+        Advice advice = tank(34.8, 35).advice(36, 0.4, 0, Origin.TYPED);
+        assertThat(text(advice.lead()))
+                .isEqualTo("Measure again before you move it: the salinity is known as 34.8 ± 0.4 and may stand at its"
+                        + " target of 35 already.");
+        assertThat(text(advice.remarks().get(0))).startsWith("If it does stand where it reads: top up with salt water");
+        assertThat(text(tank(34.8, 35).advice(36).lead())).startsWith("Top up");
+    }
+
+    /** 400 × 1021.7 × (1 − 33/35)/(4 × 996.9) = 5.86 days, and so 23.4 L. */
+    @Test
+    void raisingWithoutSaltIsToldWithTheWaterThatGoesMissing() {
+        Advice advice = tank(33, 35).advice(35, 0, 1.2e-3 / DAY, new Origin(Basis.COMPUTED, "open surfaces"));
+        assertThat(advice.remarks())
+                .anySatisfy(remark -> assertThat(text(remark))
+                        .startsWith("With no salt at all: stop the top-off for 6 ± 2 days, until 23.4 L are missing."))
+                .anySatisfy(remark -> assertThat(text(remark))
+                        .isEqualTo("To swap some of the water instead, mix it saltier than 35."));
+        assertThat(advice.sources())
+                .anySatisfy(source -> assertThat(source.detail()).isEqualTo("open surfaces"));
+        assertThat(tank(37, 35).advice(36).remarks())
+                .noneSatisfy(remark -> assertThat(text(remark)).startsWith("With no salt"));
     }
 }

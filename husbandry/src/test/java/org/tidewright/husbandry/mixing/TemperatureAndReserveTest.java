@@ -109,4 +109,28 @@ class TemperatureAndReserveTest {
                 .startsWith("Keep 56 L of pure water and 100 L of salt water ready: top-off for 14 days");
         assertThat(reserve(10).advice().working()).hasSize(3);
     }
+
+    @Test
+    void whatGoesByTheEvaporationHasItsDoubt() {
+        Origin computed = new Origin(Basis.COMPUTED, "open surfaces");
+        // 14 days of 4 ± 1.2 L.
+        assertThat(text(reserve(10).advice(1.2e-3 / DAY, computed).lead())).startsWith("Keep 56 ± 17 L of pure water");
+        assertThat(text(reserve(10).advice(1.2e-3 / DAY, computed).remarks().get(0)))
+                .endsWith("lasts 60 ± 18 h.");
+    }
+
+    @Test
+    void aSealedSystemDrawsOnNoReservoir() {
+        Reserve sealed = new Reserve(0.4, 35, 25, 0, 0.01, 14 * DAY, 0.25, SaltMix.USUAL);
+        assertThat(text(sealed.advice().remarks().get(0))).contains("is not drawn on while nothing evaporates");
+        assertThat(sealed.advice().figures())
+                .noneSatisfy(told -> assertThat(told.name()).contains("reservoir"));
+        assertThat(text(reserve(0).advice().remarks().get(0))).startsWith("Or keep");
+    }
+
+    @Test
+    void aBatchThatIsWarmEnoughNeedsNoHeater() {
+        Warming warm = new Warming(0.1, 35, 25, 25, 300, 18, 0.5, true);
+        assertThat(text(warm.advice().lead())).isEqualTo("Leave the heater off: the batch stands at 25 °C.");
+    }
 }

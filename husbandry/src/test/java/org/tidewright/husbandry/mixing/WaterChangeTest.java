@@ -183,4 +183,25 @@ class WaterChangeTest {
         assertThatThrownBy(() -> change(300, water(8), water(8)))
                 .hasMessageContaining("is it more than the system holds?");
     }
+
+    @Test
+    void everyMoveIsToldBesideItsLimits() {
+        Advice advice = change(40, water(8), water(11)).advice(Keeping.SMALL_POLYPS);
+        assertThat(advice.working())
+                .anySatisfy(step -> assertThat(text(step))
+                        .isEqualTo(
+                                "In one go alkalinity rises by 0.6 dKH; 0.3 dKH a day is comfortable for stony corals of"
+                                        + " small polyps, 1 dKH the ceiling."));
+    }
+
+    /** Four fifths of ± 0.2 are left. */
+    @Test
+    void theDoubtOfAReadingGoesIntoTheMixture() {
+        KnownWater read = KnownWater.of(35, 25)
+                .with(WaterQuantity.ALKALINITY, Alkalinity.fromGermanDegrees(8), Alkalinity.fromGermanDegrees(0.2));
+        assertThat(change(40, read, water(11)).advice(Keeping.FISH).figures()).anySatisfy(told -> {
+            assertThat(told.name()).isEqualTo("alkalinity after the change");
+            assertThat(text(Sentence.of(told.figure()))).isEqualTo("8.6 ± 0.2 dKH");
+        });
+    }
 }

@@ -70,6 +70,12 @@ public final class Pages {
         return html("feed-and-export", chrome, NutrientPage.of(desk, view, form, reader.units(view.entry())));
     }
 
+    /** The mixing desk. */
+    public String mixing(SystemView view, MixingPage page, Reader reader) {
+        String title = "Mixing: " + view.entry().name();
+        return html("mixing", reader.around(title, "mixing", 20, desk.systems(), view.entry()), page);
+    }
+
     /**
      * What wants hands or a decision today.
      *

@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.sheet.KnownField;
 import org.tidewright.husbandry.sheet.KnownText;
@@ -44,12 +42,6 @@ public record WaterForm(
     private static final Set<KnownField> SEVERAL =
             EnumSet.of(KnownField.ALKALINITY, KnownField.CARBON, KnownField.PH, KnownField.CARBON_DIOXIDE);
 
-    private static final Pattern NUMBER = Pattern.compile("[-+]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d+)?");
-    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(" + NUMBER.pattern() + ")\\s*(\\D.*)");
-
-    /** Some telephones offer a comma alone; with three digits behind it, it may as well part thousands. */
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("([-+]?\\d+),(\\d{1,2}|\\d{4,})(\\D.*)?");
-
     /**
      * A field and its unit.
      *
@@ -66,54 +58,30 @@ public record WaterForm(
     /** A unit that can be chosen. */
     public record Unit(String name, String label, boolean chosen) {}
 
-    /** A field's text and unit as they stand in the query, and the two as one text to be read. */
-    private record Entry(String text, String unit, String read) {
-        static Entry of(KnownField field, String text, @Nullable String unit, String usual) {
-            String plain = text.strip().replace('\u2212', '-');
-            Matcher comma = DECIMAL_COMMA.matcher(plain);
-            if (comma.matches()) {
-                String rest = comma.group(3) == null ? "" : comma.group(3);
-                plain = comma.group(1) + "." + comma.group(2) + rest;
-            }
-            if (plain.isEmpty()) {
-                return new Entry("", known(field, unit == null ? usual : unit, usual), "");
-            }
-            if (NUMBER.matcher(plain).matches()) {
-                String given = unit == null ? "" : unit;
-                return new Entry(text.strip(), known(field, given, usual), (plain + " " + given).strip());
-            }
-            // A unit typed behind the number counts, and moves to its own place where it stands in the list.
-            Matcher both = NUMBER_AND_UNIT.matcher(plain);
-            if (both.matches()) {
-                String spelt = both.group(2).strip().replaceFirst("^u(?=[mMgGaA])", "µ");
-                for (String each : field.unitNames()) {
-                    if (each.equalsIgnoreCase(spelt)) {
-                        return new Entry(both.group(1), each, plain);
-                    }
-                }
-            }
-            return new Entry(text.strip(), known(field, unit == null ? "" : unit, usual), plain);
-        }
-
-        private static String known(KnownField field, String unit, String otherwise) {
-            return field.unitNames().contains(unit) ? unit : otherwise;
-        }
+    private static TypedNumber entry(KnownField field, String text, @Nullable String unit, String usual) {
+        return TypedNumber.of(
+                text,
+                unit,
+                usual,
+                spelt -> field.unitNames().stream()
+                        .filter(spelt::equalsIgnoreCase)
+                        .findFirst());
     }
 
     /** Reads the form from a query; without any of its fields, an example. */
     public static WaterForm read(Levers.Query query, UnitSystem units) {
         boolean example = true;
-        Map<KnownField, Entry> entries = new EnumMap<>(KnownField.class);
+        Map<KnownField, TypedNumber> entries = new EnumMap<>(KnownField.class);
         for (KnownField field : KnownField.values()) {
             String text = query.get(name(field));
             example &= text == null;
             String unit = query.get(name(field) + "_unit");
-            entries.put(field, Entry.of(field, text == null ? "" : text, unit, usualUnit(field, units)));
+            entries.put(field, entry(field, text == null ? "" : text, unit, usualUnit(field, units)));
         }
         if (example) {
             for (KnownField field : KnownField.values()) {
                 String usual = usualUnit(field, units);
-                entries.put(field, Entry.of(field, example(field, units), usual, usual));
+                entries.put(field, entry(field, example(field, units), usual, usual));
             }
         }
         Map<KnownField, String> faults = new EnumMap<>(KnownField.class);
@@ -163,7 +131,7 @@ public record WaterForm(
     }
 
     /** Reads every entry. One that is needed and missing is told where it is missing, not where it is needed. */
-    private static KnownText known(Map<KnownField, Entry> entries, Map<KnownField, String> faults) {
+    private static KnownText known(Map<KnownField, TypedNumber> entries, Map<KnownField, String> faults) {
         Map<KnownField, String> texts = new EnumMap<>(KnownField.class);
         entries.forEach((field, entry) -> texts.put(field, entry.read()));
         boolean others = texts.entrySet().stream()
@@ -197,7 +165,7 @@ public record WaterForm(
     }
 
     private static List<Field> fields(
-            Set<KnownField> which, Map<KnownField, Entry> entries, Map<KnownField, String> faults) {
+            Set<KnownField> which, Map<KnownField, TypedNumber> entries, Map<KnownField, String> faults) {
         List<Field> fields = new ArrayList<>();
         entries.forEach((field, entry) -> {
             if (which.contains(field)) {
@@ -214,7 +182,7 @@ public record WaterForm(
         return fields;
     }
 
-    private static Map<KnownField, String> told(Map<KnownField, Entry> entries) {
+    private static Map<KnownField, String> told(Map<KnownField, TypedNumber> entries) {
         Map<KnownField, String> told = new EnumMap<>(KnownField.class);
         entries.forEach((field, entry) -> {
             if (!entry.read().isEmpty()) {

@@ -30,6 +30,8 @@ public final class Assets {
             "rehearse.js",
             "editor.js",
             "asking.js",
+            "following.js",
+            "mixing.js",
             "today.js",
             "water.js",
             "water-desk.js",
