@@ -8,6 +8,7 @@ import org.tidewright.web.route.Assets;
 import org.tidewright.web.route.FormBody;
 import org.tidewright.web.route.FormToken;
 import org.tidewright.web.route.LogRoutes;
+import org.tidewright.web.route.PhotoRoutes;
 import org.tidewright.web.route.PlanRoutes;
 import org.tidewright.web.route.Problems;
 import org.tidewright.web.route.RequestGuard;
@@ -31,6 +32,7 @@ public final class WebServer implements AutoCloseable {
         SystemRoutes systems = new SystemRoutes(desk, pages, assets);
         PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
         LogRoutes log = new LogRoutes(desk, pages, assets, token);
+        PhotoRoutes photos = new PhotoRoutes(desk);
         Javalin javalin = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -44,6 +46,7 @@ public final class WebServer implements AutoCloseable {
             systems.register(config.routes);
             plans.register(config.routes);
             log.register(config.routes);
+            photos.register(config.routes);
             problems.register(config.routes);
         });
         javalin.start(settings.port());

@@ -361,7 +361,7 @@ class WebServerTest {
         HttpResponse<String> untold = visitor.post(
                 "/systems/window-nano/plan", type, BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(large)));
         assertThat(untold.statusCode()).isEqualTo(413);
-        assertThat(untold.body()).contains("more than a plan can be");
+        assertThat(untold.body()).contains("more than can be taken", "at most 1.1 MB");
     }
 
     @Test
