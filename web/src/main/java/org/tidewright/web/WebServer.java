@@ -7,6 +7,7 @@ import org.tidewright.web.page.Pages;
 import org.tidewright.web.route.Assets;
 import org.tidewright.web.route.FormBody;
 import org.tidewright.web.route.FormToken;
+import org.tidewright.web.route.ImportRoutes;
 import org.tidewright.web.route.LogRoutes;
 import org.tidewright.web.route.PhotoRoutes;
 import org.tidewright.web.route.PlanRoutes;
@@ -32,6 +33,7 @@ public final class WebServer implements AutoCloseable {
         SystemRoutes systems = new SystemRoutes(desk, pages, assets);
         PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
         LogRoutes log = new LogRoutes(desk, pages, assets, token);
+        ImportRoutes imports = new ImportRoutes(desk, pages, assets, token);
         PhotoRoutes photos = new PhotoRoutes(desk);
         Javalin javalin = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
@@ -45,6 +47,7 @@ public final class WebServer implements AutoCloseable {
             assets.register(config.routes);
             systems.register(config.routes);
             plans.register(config.routes);
+            imports.register(config.routes);
             log.register(config.routes);
             photos.register(config.routes);
             problems.register(config.routes);

@@ -2,6 +2,7 @@
 import { asking } from './asking.js';
 import { start as build } from './build.js';
 import { start as editor } from './editor.js';
+import { start as imported } from './import.js';
 import { start as nutrients } from './feed-and-export.js';
 import { start as rehearse } from './rehearse.js';
 import { start as today } from './today.js';
@@ -13,6 +14,7 @@ const pages = {
   'new-tank': asking,
   day: asking,
   'feed-and-export': nutrients,
+  log: imported,
   rehearse,
   plan: editor,
   today,

@@ -63,6 +63,8 @@ class WebServerTest {
             "/systems/fifty-five-gallon/water/nitrate?units=us",
             "/systems/fifty-five-gallon/build",
             "/systems/fifty-five-gallon/rehearse",
+            "/systems/fifty-five-gallon/log/import",
+            "/systems/fifty-five-gallon/log/import?lines=3&there=0&values=0&month=2026-03",
             "/systems/window-nano/build",
             "/systems/window-nano/new-tank?units=us",
             "/systems/window-nano/day?lime=night&units=us",
