@@ -117,7 +117,7 @@ public record ImportPreview(
     private static Series series(Preview.Summary summary) {
         String unit = ImportDefaults.name(summary.unit());
         String method = summary.measured().method() == null
-                ? "by what is not said"
+                ? "the method not said"
                 : "by "
                         + TestMethods.find(
                                         summary.measured().quantity(),
