@@ -3,6 +3,7 @@ package org.tidewright.store;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Journal;
 import org.tidewright.husbandry.journal.Photos;
 import org.tidewright.husbandry.journal.ProbeLog;
@@ -20,12 +21,14 @@ public final class Store implements AutoCloseable {
     private final Database database;
     private final Journal journal;
     private final ProbeLog probes;
+    private final BothLogs both;
     private final Photos photos;
 
     private Store(Database database, Clock clock) {
         this.database = database;
         journal = new SqlJournal(database, clock);
         probes = new SqlProbeLog(database);
+        both = new SqlBothLogs(database, clock);
         photos = new SqlPhotos(database);
     }
 
@@ -45,6 +48,11 @@ public final class Store implements AutoCloseable {
 
     public ProbeLog probes() {
         return probes;
+    }
+
+    /** Both of them, for what is to stand in each or in none. */
+    public BothLogs both() {
+        return both;
     }
 
     public Photos photos() {

@@ -7,8 +7,10 @@ import org.tidewright.web.page.Pages;
 import org.tidewright.web.route.Assets;
 import org.tidewright.web.route.FormBody;
 import org.tidewright.web.route.FormToken;
+import org.tidewright.web.route.ImportRoutes;
 import org.tidewright.web.route.LogRoutes;
 import org.tidewright.web.route.MixingRoutes;
+import org.tidewright.web.route.PhotoRoutes;
 import org.tidewright.web.route.PlanRoutes;
 import org.tidewright.web.route.Problems;
 import org.tidewright.web.route.RequestGuard;
@@ -33,6 +35,8 @@ public final class WebServer implements AutoCloseable {
         PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
         LogRoutes log = new LogRoutes(desk, pages, assets, token);
         MixingRoutes mixing = new MixingRoutes(desk, pages, assets);
+        ImportRoutes imports = new ImportRoutes(desk, pages, assets, token);
+        PhotoRoutes photos = new PhotoRoutes(desk);
         Javalin javalin = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -45,8 +49,10 @@ public final class WebServer implements AutoCloseable {
             assets.register(config.routes);
             systems.register(config.routes);
             plans.register(config.routes);
+            imports.register(config.routes);
             log.register(config.routes);
             mixing.register(config.routes);
+            photos.register(config.routes);
             problems.register(config.routes);
         });
         javalin.start(settings.port());

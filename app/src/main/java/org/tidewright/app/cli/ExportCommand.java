@@ -15,6 +15,8 @@ import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.husbandry.exchange.JournalCsv;
 import org.tidewright.husbandry.exchange.JournalJson;
 import org.tidewright.husbandry.exchange.KeptSystem;
+import org.tidewright.husbandry.journal.Event;
+import org.tidewright.husbandry.journal.Line;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,6 +75,7 @@ public final class ExportCommand implements Callable<Integer> {
                 Path into = Files.createDirectories(target.csv);
                 JournalCsv.write(system, file -> create(into.resolve(file)));
                 told(into);
+                leftOut(system);
             }
         } catch (FileAlreadyExistsException there) {
             throw new ParameterException(
@@ -86,6 +89,22 @@ public final class ExportCommand implements Callable<Integer> {
     private static OutputStream create(Path file) throws IOException {
         return new BufferedOutputStream(
                 Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE));
+    }
+
+    /** Tables hold no pictures: whoever takes them for a copy of all must know. */
+    private void leftOut(KeptSystem system) {
+        long photos = system.journal().everything(system.name()).stream()
+                .map(Line::event)
+                .filter(event -> event instanceof Event.Observation seen && seen.photo() != null)
+                .map(event -> ((Event.Observation) event).photo())
+                .distinct()
+                .count();
+        if (photos > 0) {
+            spec.commandLine()
+                    .getErr()
+                    .println((photos == 1 ? "One photo is" : photos + " photos are")
+                            + " left out; tidewright export --json takes photos along.");
+        }
     }
 
     private void told(Path written) {

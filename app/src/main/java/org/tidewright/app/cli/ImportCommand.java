@@ -198,8 +198,7 @@ public final class ImportCommand implements Callable<Integer> {
         }
         Taking.Taken taken = (Taking.Taken) taking;
         try (KeptFolder folder = new KeptFolder(options.folder(), clock)) {
-            taken.values().forEach((probe, values) -> folder.probes().append(system, probe, values));
-            int written = folder.journal().writeAll(system, taken.drafts(), done -> {});
+            int written = folder.bothLogs().writeAll(system, taken.drafts(), taken.values(), done -> {});
             long values = taken.values().values().stream().mapToLong(List::size).sum();
             prose.paragraph(written + " lines are new in the log of “" + system + "”"
                     + (written < taken.drafts().size()

@@ -8,14 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
-import java.util.function.Supplier;
+import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.check.PlanChecks;
 import org.tidewright.husbandry.day.DayStudy;
+import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Journal;
 import org.tidewright.husbandry.journal.Kind;
 import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.journal.Photos;
+import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
@@ -54,8 +57,8 @@ public final class LiveDesk implements Desk {
 
     private static final long TEN_MINUTES = 600;
 
+    private final KeptFolder folder;
     private final PlanFolder plans;
-    private final Supplier<Journal> journal;
     private final Clock clock;
     private final Memory<String, SystemView> views = new Memory<>(40);
     private final Memory<Plan, Report> reports = new Memory<>(40);
@@ -97,18 +100,33 @@ public final class LiveDesk implements Desk {
     /**
      * A desk over a folder.
      *
-     * @param journal asked for when it is first needed
+     * @param folder whose database is asked for when it is first needed
      * @param clock with the zone in which the systems stand
      */
-    public LiveDesk(PlanFolder plans, Supplier<Journal> journal, Clock clock) {
-        this.plans = plans;
-        this.journal = journal;
+    public LiveDesk(KeptFolder folder, Clock clock) {
+        this.folder = folder;
+        this.plans = folder.plans();
         this.clock = clock;
     }
 
     @Override
     public Journal journal() {
-        return journal.get();
+        return folder.journal();
+    }
+
+    @Override
+    public ProbeLog probes() {
+        return folder.probes();
+    }
+
+    @Override
+    public BothLogs bothLogs() {
+        return folder.bothLogs();
+    }
+
+    @Override
+    public Photos photos() {
+        return folder.photos();
     }
 
     @Override

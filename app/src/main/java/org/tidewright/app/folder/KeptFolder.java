@@ -9,7 +9,9 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.husbandry.exchange.KeptSystem;
+import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Journal;
+import org.tidewright.husbandry.journal.Photos;
 import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.store.Store;
 
@@ -48,6 +50,16 @@ public final class KeptFolder implements AutoCloseable {
     /** What probes said of all systems. */
     public ProbeLog probes() {
         return store().probes();
+    }
+
+    /** Journal and probes at once. */
+    public BothLogs bothLogs() {
+        return store().both();
+    }
+
+    /** The pictures of all systems. */
+    public Photos photos() {
+        return store().photos();
     }
 
     /** Everything that was written of a system. */

@@ -6,8 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.plan.Examples;
 import org.tidewright.web.desk.SaveResult;
@@ -16,13 +19,18 @@ class LiveDeskTest {
     @TempDir
     Path root = Path.of("");
 
-    private static LiveDesk desk(PlanFolder plans) {
-        return new LiveDesk(
-                plans,
-                () -> {
-                    throw new AssertionError("no line of a journal is asked for here");
-                },
-                Clock.systemUTC());
+    private @Nullable KeptFolder kept;
+
+    private LiveDesk desk(PlanFolder plans) {
+        kept = new KeptFolder(plans.root(), Clock.systemUTC());
+        return new LiveDesk(kept, Clock.systemUTC());
+    }
+
+    @AfterEach
+    void close() {
+        if (kept != null) {
+            kept.close();
+        }
     }
 
     @Test

@@ -4,6 +4,9 @@ import java.util.Optional;
 
 /** The pictures that observations refer to. */
 public interface Photos {
+    /** Most bytes of one picture: a phone's are 2 to 8 MB (common practice). */
+    int LARGEST_BYTES = 20_000_000;
+
     /** A picture and what kind of file it is: {@code image/jpeg}. */
     record Photo(String mediaType, byte[] bytes) {}
 

@@ -8,7 +8,8 @@ package org.tidewright.husbandry.spreadsheet;
  * @param sure whether the keeper has said so; until then all rows are looked at
  */
 public record RowChoice(int column, String text, boolean sure) {
-    static final RowChoice ALL = new RowChoice(0, "", true);
+    /** Every row. */
+    public static final RowChoice ALL = new RowChoice(0, "", true);
 
     boolean takes(SheetRows.Row row) {
         return !sure || column == 0 || row.cell(column).equalsIgnoreCase(text);

@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import org.tidewright.husbandry.spreadsheet.SheetPass.Series;
 
 /** A keeper's own spreadsheet, saved as CSV. */
@@ -25,6 +28,33 @@ public final class Spreadsheet {
      */
     public Proposal proposal(ZoneId zone) throws IOException, UnusableSheet {
         return SheetGuess.of(source, zone);
+    }
+
+    /** The first rows of data, cell by cell, so that a keeper sees what a column holds. */
+    public List<List<String>> firstRows(Layout layout, int most) throws IOException, UnusableSheet {
+        List<List<String>> first = new ArrayList<>();
+        SheetRows.each(source, layout.charset(), layout.separator(), row -> {
+            if (row.line() >= layout.dataLine()) {
+                first.add(IntStream.rangeClosed(1, row.cells().size())
+                        .mapToObj(row::cell)
+                        .toList());
+            }
+            return first.size() < most;
+        });
+        return first;
+    }
+
+    /** The different texts of a column, case apart, in the order of the sheet. */
+    public List<String> texts(Layout layout, int column, int most) throws IOException, UnusableSheet {
+        Map<String, String> texts = new LinkedHashMap<>();
+        SheetRows.each(source, layout.charset(), layout.separator(), row -> {
+            String cell = row.cell(column);
+            if (row.line() >= layout.dataLine() && !cell.isEmpty()) {
+                texts.putIfAbsent(cell.toLowerCase(Locale.ROOT), cell);
+            }
+            return texts.size() < most;
+        });
+        return List.copyOf(texts.values());
     }
 
     /**

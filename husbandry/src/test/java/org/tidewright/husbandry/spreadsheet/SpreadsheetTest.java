@@ -95,6 +95,32 @@ class SpreadsheetTest {
     }
 
     @Test
+    void theFirstRowsAndTheDifferentTextsOfAColumnAreShownAsTheyStand() throws Exception {
+        Spreadsheet sheet =
+                saved("my log\ndate,tank,KH\n2023-06-05, Left ,8.1\n2023-06-06,right\n2023-06-07,left,8.2\n");
+        Proposal proposal = sheet.proposal(ZONE);
+        Layout layout = proposal.mapping().layout();
+        assertThat(sheet.firstRows(layout, 2))
+                .containsExactly(List.of("2023-06-05", "Left", "8.1"), List.of("2023-06-06", "right"));
+        assertThat(sheet.texts(layout, 2, 60)).containsExactly("Left", "right");
+        assertThat(sheet.texts(layout, 2, 1)).containsExactly("Left");
+    }
+
+    @Test
+    void whatWasFoundOutAboutAColumnIsToldByItsNumber() throws Exception {
+        Proposal proposal = saved("date,KH,,,,,,,,,,Ca\n2023-06-05,8.1,,,,,,,,,,420\n2023-06-06,8.2,,,,,,,,,,425\n")
+                .proposal(ZONE);
+        assertThat(proposal.ofColumn(1).orElseThrow().words()).isEqualTo("date");
+        assertThat(proposal.ofColumn(12).orElseThrow().words()).isEqualTo("calcium in mg/L");
+        assertThat(proposal.ofColumn(3)).isEmpty();
+        assertThat(proposal.about("decimal").orElseThrow().sure()).isTrue();
+        Proposal named = saved("date,test,value\n2023-06-05,Mg,1350\n2023-06-06,Ca,420\n2023-06-07,Ca,425\n")
+                .proposal(ZONE);
+        assertThat(named.ofName("Ca").orElseThrow().words()).isEqualTo("calcium in mg/L");
+        assertThat(named.ofName("NO3")).isEmpty();
+    }
+
+    @Test
     void wordsWithoutNumbersBecomeAnObservation() throws Exception {
         Spreadsheet sheet = saved("date,KH,notes\n2023-06-05,8.1,clear\n2023-06-06,,red slime on the sand\n");
         List<Draft> drafts = taken(sheet.drafts(sheet.proposal(ZONE).mapping(), SYSTEM, rows -> {}))

@@ -44,17 +44,20 @@ public final class SqlJournal implements Journal {
 
     @Override
     public int writeAll(String system, List<Draft> drafts, IntConsumer progress) {
-        return database.write(sql -> {
-            Instant now = clock.instant();
-            int written = 0;
-            for (int done = 0; done < drafts.size(); ) {
-                int end = Math.min(done + STRIDE, drafts.size());
-                written += insertFirst(sql, system, drafts.subList(done, end), now);
-                done = end;
-                progress.accept(done);
-            }
-            return written;
-        });
+        return database.write(sql -> writeAll(sql, system, drafts, clock.instant(), progress));
+    }
+
+    /** The same within a transaction that writes more than lines. */
+    public static int writeAll(Sql sql, String system, List<Draft> drafts, Instant now, IntConsumer progress)
+            throws SQLException {
+        int written = 0;
+        for (int done = 0; done < drafts.size(); ) {
+            int end = Math.min(done + STRIDE, drafts.size());
+            written += insertFirst(sql, system, drafts.subList(done, end), now);
+            done = end;
+            progress.accept(done);
+        }
+        return written;
     }
 
     private static int insertFirst(Sql sql, String system, List<Draft> drafts, Instant now) throws SQLException {

@@ -5,13 +5,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
 import org.tidewright.husbandry.journal.Photos;
+import org.tidewright.husbandry.journal.PictureKind;
 import org.tidewright.store.database.Database;
 
 /** Pictures in a database, under the SHA-256 of their bytes. */
 public final class SqlPhotos implements Photos {
-    /** Most bytes of one picture: a phone's are 2 to 8 MB (common practice). */
-    static final int LARGEST_BYTES = 20_000_000;
-
     private final Database database;
 
     public SqlPhotos(Database database) {

@@ -35,19 +35,28 @@ public final class SqlProbeLog implements ProbeLog {
 
     @Override
     public void append(String system, Probe probe, List<Value> values) {
+        if (!values.isEmpty()) {
+            database.write(sql -> append(sql, system, probe, values));
+        }
+    }
+
+    /**
+     * The same within a transaction that writes more than one probe's values.
+     *
+     * @return how many values were given
+     */
+    public static int append(Sql sql, String system, Probe probe, List<Value> values) throws SQLException {
         if (values.isEmpty()) {
-            return;
+            return 0;
         }
         values.forEach(value -> mustBeKeepable(probe, value));
-        database.write(sql -> {
-            Optional<Long> known = number(sql, system, probe);
-            long number = known.isPresent() ? known.get() : begin(sql, system, probe);
-            for (int done = 0; done < values.size(); done += STRIDE) {
-                write(sql, number, values.subList(done, Math.min(done + STRIDE, values.size())));
-            }
-            Summaries.renew(sql, number, values);
-            return number;
-        });
+        Optional<Long> known = number(sql, system, probe);
+        long number = known.isPresent() ? known.get() : begin(sql, system, probe);
+        for (int done = 0; done < values.size(); done += STRIDE) {
+            write(sql, number, values.subList(done, Math.min(done + STRIDE, values.size())));
+        }
+        Summaries.renew(sql, number, values);
+        return values.size();
     }
 
     private static void write(Sql sql, long number, List<Value> values) throws SQLException {

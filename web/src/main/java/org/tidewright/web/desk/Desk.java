@@ -6,7 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.day.DayStudy;
+import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Journal;
+import org.tidewright.husbandry.journal.Photos;
+import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientReport;
@@ -66,6 +69,15 @@ public interface Desk {
 
     /** Where lines about all systems are kept. */
     Journal journal();
+
+    /** Where values of probes of all systems are kept. */
+    ProbeLog probes();
+
+    /** Both at once, for what is to stand in each or in none. */
+    BothLogs bothLogs();
+
+    /** The pictures that lines of the log refer to. */
+    Photos photos();
 
     /** What is known of a system's water now, from its journal. */
     WaterStudy water(SystemView view);

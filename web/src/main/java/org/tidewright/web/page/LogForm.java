@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -25,41 +26,64 @@ import org.tidewright.twin.system.Levers;
  *
  * @param id of the line, so that a form sent twice is one line
  * @param at local date and time as browsers write it, empty for now
+ * @param photo name of a picture that is kept already and goes with the line; empty for none
  * @param fault what is wrong with it, empty for nothing
  * @param asks whether the fault is a question, and the line is taken if it is sent all the same
  */
-public record LogForm(String id, String text, String at, String remark, String fault, boolean asks) {
+public record LogForm(String id, String text, String at, String remark, String photo, String fault, boolean asks) {
     private static final int LONGEST_REMARK = 2000;
 
     /** An empty form for a new line. */
     public static LogForm empty() {
-        return new LogForm(UUID.randomUUID().toString(), "", "", "", "", false);
+        return new LogForm(UUID.randomUUID().toString(), "", "", "", "", "", false);
     }
 
     /** A form that holds a line as it stands. */
     static LogForm of(Line line, UnitSystem units) {
         String at = line.at().toLocalDateTime().truncatedTo(ChronoUnit.MINUTES).toString();
-        return new LogForm(line.id().toString(), NoteWords.of(line.event(), units), at, line.remark(), "", false);
+        String photo = Objects.requireNonNullElse(photo(line.event()), "");
+        return new LogForm(
+                line.id().toString(), NoteWords.of(line.event(), units), at, line.remark(), photo, "", false);
     }
 
     /** What was sent; a field that is missing is empty. */
     public static LogForm read(UnaryOperator<@Nullable String> fields) {
-        return new LogForm(field(fields, "id"), text(fields), field(fields, "at"), field(fields, "remark"), "", false);
+        return new LogForm(
+                field(fields, "id"),
+                text(fields),
+                field(fields, "at"),
+                field(fields, "remark"),
+                field(fields, "photo"),
+                "",
+                false);
     }
 
-    /** The same for a line that is there already. */
-    public LogForm about(UUID line) {
-        return new LogForm(line.toString(), text, at, remark, fault, asks);
+    /** What was sent about a line that is there already: it keeps its photo where the form says nothing of one. */
+    public static LogForm read(UnaryOperator<@Nullable String> fields, Line stands) {
+        LogForm typed = read(fields);
+        String before = photo(stands.event());
+        String photo = fields.apply("photo") == null && before != null ? before : typed.photo;
+        return new LogForm(stands.id().toString(), typed.text, typed.at, typed.remark, photo, "", false);
+    }
+
+    /** Name of the picture of a line; null where it has none. */
+    static @Nullable String photo(Event event) {
+        return event instanceof Event.Observation seen ? seen.photo() : null;
+    }
+
+    /** The same with another photo. */
+    public LogForm with(String otherPhoto) {
+        return new LogForm(id, text, at, remark, otherPhoto, fault, asks);
     }
 
     /** The same with what is wrong. */
     public LogForm refused(String why) {
-        return new LogForm(id, text, at, remark, why, false);
+        return new LogForm(id, text, at, remark, photo, why, false);
     }
 
     /** The same with a reason to think once more. */
     public LogForm asked(String why) {
-        return new LogForm(id, text, at, remark, why, true);
+        return new LogForm(id, text, at, remark, photo, why, true);
     }
 
     /** Why a form is no line. */
@@ -68,7 +92,7 @@ public record LogForm(String id, String text, String at, String remark, String f
 
         private final transient LogForm form;
 
-        Refused(LogForm form) {
+        public Refused(LogForm form) {
             super(form.fault());
             this.form = form;
         }
@@ -91,13 +115,28 @@ public record LogForm(String id, String text, String at, String remark, String f
                     + " are the most. Write the rest as a line of its own."));
         }
         try {
-            Event event = NoteText.read(text, plan, levers);
+            if (text.isBlank() && !photo.isEmpty()) {
+                throw new Refused(
+                        refused("Say in words what the photo shows, beginning with saw: they stand for it where"
+                                + " it cannot be seen."));
+            }
+            Event event = withPhoto(NoteText.read(text, plan, levers));
             return new Draft(UUID.fromString(id), when(now, zone, before), event, remark.strip());
         } catch (UnreadableNote unreadable) {
             throw new Refused(refused(String.valueOf(unreadable.getMessage())));
         } catch (IllegalArgumentException noId) {
             throw new Refused(LogForm.empty().refused("The form has lost its number: write the line once more."));
         }
+    }
+
+    private Event withPhoto(Event event) throws Refused {
+        if (photo.isEmpty()) {
+            return event;
+        } else if (event instanceof Event.Observation seen) {
+            return new Event.Observation(seen.seen(), photo);
+        }
+        throw new Refused(refused("A photo goes with what was seen; expected a line such as “saw white spots on the"
+                + " surgeonfish”. Write the rest as a line of its own."));
     }
 
     private OffsetDateTime when(OffsetDateTime now, ZoneId zone, @Nullable Line before) throws Refused {

@@ -28,7 +28,14 @@ public record LogLinePage(
         boolean struck) {
 
     /** A revision, the newest first. */
-    public record Revision(int number, String writtenAt, String words, String at, String remark, boolean struck) {}
+    public record Revision(
+            int number,
+            String writtenAt,
+            String words,
+            String at,
+            String remark,
+            boolean struck,
+            @Nullable Picture photo) {}
 
     private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
 
@@ -51,7 +58,8 @@ public record LogLinePage(
                     NoteWords.of(line.event(), units),
                     AT.format(line.at()),
                     line.remark(),
-                    line.struck()));
+                    line.struck(),
+                    Picture.of(line, logHref)));
         }
         return new LogLinePage(
                 logHref + "/" + stands.id(),
@@ -68,5 +76,10 @@ public record LogLinePage(
         return struck
                 ? "This line was taken back. Correct it, and it stands again."
                 : "Correct the line, or take it back: what stood before stays below.";
+    }
+
+    /** Where photos are served, before their names. */
+    public String photos() {
+        return Picture.href(logHref, "");
     }
 }

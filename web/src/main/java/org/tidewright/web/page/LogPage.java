@@ -43,7 +43,13 @@ public record LogPage(
     public record Day(String title, List<Entry> lines) {}
 
     /** A line. */
-    public record Entry(String time, String words, @Nullable String doubt, String remark, String href) {}
+    public record Entry(
+            String time,
+            String words,
+            @Nullable String doubt,
+            String remark,
+            String href,
+            @Nullable Picture photo) {}
 
     /** A choice of what is shown. */
     public record KindLink(String words, String href, boolean current) {}
@@ -115,7 +121,8 @@ public record LogPage(
                 NoteWords.of(line.event(), units),
                 ReadingDoubt.of(line.event()),
                 line.remark(),
-                href + "/" + line.id());
+                href + "/" + line.id(),
+                Picture.of(line, href));
     }
 
     /** What was kept, with the error of its method at once. */
@@ -150,5 +157,10 @@ public record LogPage(
 
     private static String monthHref(String href, LocalDate month, @Nullable Kind kind) {
         return href + "?month=" + month.toString().substring(0, 7) + (kind == null ? "" : "&kind=" + kind.key());
+    }
+
+    /** Where photos are served, before their names. */
+    public String photos() {
+        return Picture.href(href, "");
     }
 }

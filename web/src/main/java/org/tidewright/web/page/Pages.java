@@ -145,6 +145,16 @@ public final class Pages {
     }
 
     /**
+     * A spreadsheet to be taken in.
+     *
+     * @param step what stands on the page
+     */
+    public String imported(SystemView view, ImportPage step, Reader reader) {
+        String title = "Take in a spreadsheet: " + view.entry().name();
+        return html("log-import", reader.around(title, "log", 31, desk.systems(), view.entry()), step);
+    }
+
+    /**
      * The editor with the plan as it is kept.
      *
      * @param justSaved the revision saved a moment ago, if any

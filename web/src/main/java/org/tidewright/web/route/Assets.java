@@ -35,6 +35,7 @@ public final class Assets {
             "today.js",
             "water.js",
             "water-desk.js",
+            "import.js",
             "feed-and-export.js",
             "mark.svg");
 

@@ -30,6 +30,7 @@ public final class LogRoutes {
     private static final Logger LOG = LoggerFactory.getLogger(LogRoutes.class);
     private static final String STALE = "This page was opened before the program was last started, so the line was not"
             + " taken. It still stands here: send it once more.";
+    private static final String PHOTO_AGAIN = " Choose the photo once more.";
     private static final String UNKEPT = "Not kept: the program could not write the line; its log says why. It still"
             + " stands here: send it again once there is room.";
     private static final String OVERTAKEN = "Somebody corrected this line meanwhile; nothing was kept. Compare with the"
@@ -91,14 +92,15 @@ public final class LogRoutes {
 
     private void write(Context ctx, Again again, String page) {
         SystemView view = SystemRoutes.system(desk, ctx);
-        FormBody body = FormBody.read(ctx);
+        FormBody body = FormBody.read(ctx, PhotoRoutes.LARGEST_BODY, PhotoRoutes.TOO_LARGE);
         LogForm form = LogForm.read(body::field);
         if (!token.isGood(body.field("token"), ctx)) {
             ctx.status(HttpStatus.FORBIDDEN);
-            again.show(ctx, view, form.refused(STALE));
+            again.show(ctx, view, form.refused(body.file("photo_file") == null ? STALE : STALE + PHOTO_AGAIN));
             return;
         }
         try {
+            form = PhotoRoutes.attached(desk, view, body, form);
             Draft draft = form.draft(
                     view.plan(),
                     desk.levers(view.plan()),
@@ -156,15 +158,16 @@ public final class LogRoutes {
     private void correct(Context ctx) {
         SystemView view = SystemRoutes.system(desk, ctx);
         List<Line> history = history(ctx, view);
-        FormBody body = FormBody.read(ctx);
+        FormBody body = FormBody.read(ctx, PhotoRoutes.LARGEST_BODY, PhotoRoutes.TOO_LARGE);
         Line stands = history.get(history.size() - 1);
-        LogForm typed = LogForm.read(body::field).about(stands.id());
+        LogForm typed = LogForm.read(body::field, stands);
         if (!token.isGood(body.field("token"), ctx)) {
             ctx.status(HttpStatus.FORBIDDEN);
-            line(ctx, view, history, typed, STALE);
+            line(ctx, view, history, typed, body.file("photo_file") == null ? STALE : STALE + PHOTO_AGAIN);
             return;
         }
         try {
+            typed = PhotoRoutes.attached(desk, view, body, typed);
             Draft draft = typed.draft(
                     view.plan(),
                     desk.levers(view.plan()),

@@ -73,8 +73,8 @@ public final class Problems {
             case 413 ->
                 new ProblemPage(
                         "Too large",
-                        "This is more than a plan can be",
-                        "A plan is a few kilobytes of text; at most 1.1 MB is taken. Nothing was changed.",
+                        "This is more than can be taken",
+                        said + " Nothing was changed.",
                         "/",
                         "To the systems");
             case 421 ->

@@ -3,6 +3,7 @@ import { asking } from './asking.js';
 import { start as build } from './build.js';
 import { start as editor } from './editor.js';
 import { start as mixing } from './mixing.js';
+import { start as imported } from './import.js';
 import { start as nutrients } from './feed-and-export.js';
 import { start as rehearse } from './rehearse.js';
 import { start as today } from './today.js';
@@ -15,6 +16,7 @@ const pages = {
   day: asking,
   'feed-and-export': nutrients,
   mixing,
+  log: imported,
   rehearse,
   plan: editor,
   today,

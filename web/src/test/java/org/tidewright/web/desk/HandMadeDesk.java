@@ -26,10 +26,13 @@ import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.day.DayStudy;
+import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Draft;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Journal;
 import org.tidewright.husbandry.journal.Kind;
+import org.tidewright.husbandry.journal.Photos;
+import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.limit.Limit;
 import org.tidewright.husbandry.newtank.NewTankOrder;
@@ -70,6 +73,8 @@ public class HandMadeDesk implements Desk {
 
     private final Map<String, Kept> systems = new LinkedHashMap<>();
     private final Journal journal = new HandMadeJournal(CLOCK);
+    private final HandMadeProbes probes = new HandMadeProbes();
+    private final Photos photos = new HandMadePhotos();
     private final Map<Cut, WaterMovement> cuts = new ConcurrentHashMap<>();
 
     public HandMadeDesk() {
@@ -98,6 +103,24 @@ public class HandMadeDesk implements Desk {
     @Override
     public Journal journal() {
         return journal;
+    }
+
+    @Override
+    public ProbeLog probes() {
+        return probes;
+    }
+
+    @Override
+    public BothLogs bothLogs() {
+        return (system, drafts, values, progress) -> {
+            values.forEach((probe, said) -> probes.append(system, probe, said));
+            return journal.writeAll(system, drafts, progress);
+        };
+    }
+
+    @Override
+    public Photos photos() {
+        return photos;
     }
 
     @Override

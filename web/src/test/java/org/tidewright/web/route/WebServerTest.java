@@ -63,6 +63,8 @@ class WebServerTest {
             "/systems/fifty-five-gallon/water/nitrate?units=us",
             "/systems/fifty-five-gallon/build",
             "/systems/fifty-five-gallon/rehearse",
+            "/systems/fifty-five-gallon/log/import",
+            "/systems/fifty-five-gallon/log/import?lines=3&there=0&values=0&month=2026-03",
             "/systems/window-nano/build",
             "/systems/window-nano/new-tank?units=us",
             "/systems/window-nano/day?lime=night&units=us",
@@ -361,7 +363,7 @@ class WebServerTest {
         HttpResponse<String> untold = visitor.post(
                 "/systems/window-nano/plan", type, BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(large)));
         assertThat(untold.statusCode()).isEqualTo(413);
-        assertThat(untold.body()).contains("more than a plan can be");
+        assertThat(untold.body()).contains("more than can be taken", "at most 1.1 MB");
     }
 
     @Test

@@ -1,4 +1,4 @@
-package org.tidewright.store.photo;
+package org.tidewright.husbandry.journal;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Kinds of picture files, and the bytes they begin with. */
-enum PictureKind {
+/** Kinds of picture files that are kept, and the bytes they begin with: what a sender calls a file proves nothing. */
+public enum PictureKind {
     /** Start of image, and the marker after it: ITU-T T.81 (1992), B.1.1.3. */
     JPEG("image/jpeg", "\\xFF\\xD8\\xFF"),
     /** W3C, Portable Network Graphics, third edition, 5.2. */
@@ -26,18 +26,20 @@ enum PictureKind {
         this.beginning = Pattern.compile(beginning);
     }
 
-    String mediaType() {
+    public String mediaType() {
         return mediaType;
     }
 
-    static Optional<PictureKind> of(byte[] bytes) {
+    /** The kind a file is of by its first bytes; empty for all others. */
+    public static Optional<PictureKind> of(byte[] bytes) {
         String begins = new String(bytes, 0, Math.min(bytes.length, LONGEST_BEGINNING), ISO_8859_1);
         return Arrays.stream(values())
                 .filter(kind -> kind.beginning.matcher(begins).lookingAt())
                 .findFirst();
     }
 
-    static String allMediaTypes() {
+    /** All of them, as a sentence lists them. */
+    public static String allMediaTypes() {
         return Arrays.stream(values()).map(PictureKind::mediaType).collect(Collectors.joining(", "));
     }
 }
