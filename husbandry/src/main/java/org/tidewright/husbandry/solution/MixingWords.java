@@ -104,6 +104,10 @@ final class MixingWords {
         if (solution.content().containsKey(Salt.CALCIUM_CHLORIDE_ANHYDROUS)) {
             cautions.add(Sentence.of("Wear goggles: dry calcium chloride turns hot on anything wet, an eye too."));
         }
+        if (solution.content().containsKey(Salt.SODIUM_NITRATE)) {
+            cautions.add(Sentence.of("Keep sodium nitrate dry, locked up and away from all that burns, and from acids:"
+                    + " it feeds a fire."));
+        }
         boolean alkaline = solution.total(Salt::alkalinity) > 0;
         boolean calcium = !lime && solution.total(Salt::calcium) > 0;
         if (alkaline || calcium) {
