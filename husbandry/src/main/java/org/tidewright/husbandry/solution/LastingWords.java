@@ -8,8 +8,6 @@ import org.tidewright.husbandry.advice.Sentence;
 
 /** Tells how long a solution lasts, at the plan's dose and at the system's own use. */
 final class LastingWords {
-    private static final double DAY = 86_400;
-
     private final Recipe recipe;
     private final Surroundings around;
     private final SolutionSources sources;
@@ -26,9 +24,9 @@ final class LastingWords {
             remarks.add(Sentence.of(
                     "It lasts ",
                     lasts(around.perDay()),
-                    " at the plan’s ",
-                    Sentence.figure(Figure.exact(Measure.DOSE_A_DAY, around.perDay()), sources.planned()),
-                    "."));
+                    " days at the plan’s ",
+                    Sentence.figure(MixingWords.volume(around.perDay()), sources.planned()),
+                    " a day."));
         }
         for (DailyUse use : around.uses()) {
             Strength strength = recipe.strength(use.supply());
@@ -47,13 +45,13 @@ final class LastingWords {
                 "If it alone is to replace the " + use.supply().words() + " the system uses, ",
                 Sentence.figure(use.supply().use(use.value(), use.standardError()), sources.use(use)),
                 ", dose ",
-                Figure.about(Measure.DOSE_A_DAY, dose, relative * dose),
-                ": it lasts ",
+                MixingWords.volume(dose, relative * dose),
+                " a day: it lasts ",
                 lasts(dose),
-                " then.");
+                " days then.");
     }
 
     private Figure lasts(double perDay) {
-        return Figure.exact(Measure.DURATION, DAY * recipe.volume() / perDay);
+        return Figure.exact(Measure.NUMBER, recipe.volume() / perDay);
     }
 }

@@ -22,7 +22,15 @@ final class MixingWords {
 
     /** A volume in millilitres, or in litres from two of them up. */
     static Figure volume(double volume) {
-        return Figure.exact(volume < LITRES_FROM ? Measure.DOSE : Measure.VOLUME, volume);
+        return Figure.exact(measure(volume), volume);
+    }
+
+    static Figure volume(double volume, double standardError) {
+        return Figure.about(measure(volume), volume, standardError);
+    }
+
+    private static Measure measure(double volume) {
+        return volume < LITRES_FROM ? Measure.DOSE : Measure.VOLUME;
     }
 
     static List<Sentence> steps(Recipe recipe, double room, SolutionSources sources) {

@@ -10,7 +10,6 @@ import org.tidewright.husbandry.estimate.Known;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.quantity.QuantityStudy;
 import org.tidewright.husbandry.quantity.WaterStudy;
-import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Dosing;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Salt;
@@ -23,13 +22,6 @@ import org.tidewright.twin.law.carbonate.Limewater;
 /** What a plan doses and changes, and what a log says is used: the facts a solution for the system starts from. */
 public final class OwnDosing {
     private static final double DAY = 86_400;
-
-    private static final Map<WaterQuantity, Supply> SUPPLIES = Map.of(
-            WaterQuantity.ALKALINITY, Supply.ALKALINITY,
-            WaterQuantity.CALCIUM, Supply.CALCIUM,
-            WaterQuantity.MAGNESIUM, Supply.MAGNESIUM,
-            WaterQuantity.NITRATE, Supply.NITRATE,
-            WaterQuantity.PHOSPHATE, Supply.PHOSPHATE);
 
     private OwnDosing() {}
 
@@ -93,7 +85,7 @@ public final class OwnDosing {
     public static List<DailyUse> uses(Plan plan, WaterStudy study) {
         List<DailyUse> uses = new ArrayList<>();
         for (QuantityStudy each : study.quantities()) {
-            Supply supply = SUPPLIES.get(each.quantity());
+            Supply supply = Supply.of(each.quantity()).orElse(null);
             Known use = each.use();
             if (supply != null && use != null) {
                 uses.add(new DailyUse(

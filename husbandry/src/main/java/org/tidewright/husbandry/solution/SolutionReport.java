@@ -1,5 +1,6 @@
 package org.tidewright.husbandry.solution;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Sentence;
@@ -24,6 +25,10 @@ public record SolutionReport(
         List<Told> figures,
         List<Sentence> cautions,
         List<Source> sources) {
+    private static final Sentence TOGETHER =
+            Sentence.of("Dose as much of it as of the alkaline bottle: it brings what skeletons take along with that"
+                    + " alkalinity, so that neither runs away from the other.");
+
     /**
      * A number with its name.
      *
@@ -58,7 +63,16 @@ public record SolutionReport(
     public static List<SolutionReport> ofPair(Recipe one, Recipe other, Surroundings around) {
         SolutionSources sources = new SolutionSources();
         SolutionReport first = new RecipeWords(one, around, sources).report();
-        return List.of(first, new RecipeWords(other, around, sources).report());
+        SolutionReport second = new RecipeWords(other, around, sources).report();
+        return first.steps().isEmpty() || second.steps().isEmpty()
+                ? List.of(first, second)
+                : List.of(first, second.withRemark(TOGETHER));
+    }
+
+    private SolutionReport withRemark(Sentence first) {
+        List<Sentence> all = new ArrayList<>(remarks);
+        all.add(0, first);
+        return new SolutionReport(lead, steps, all, figures, cautions, sources);
     }
 
     /**

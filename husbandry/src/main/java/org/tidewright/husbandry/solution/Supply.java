@@ -1,8 +1,10 @@
 package org.tidewright.husbandry.solution;
 
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Salt;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.seawater.ions.MajorIon;
@@ -45,6 +47,19 @@ public enum Supply {
         this.inBottle = inBottle;
         this.inTank = inTank;
         this.perAmount = perAmount;
+    }
+
+    /** What brings a quantity of the water; empty where no solution does. */
+    public static Optional<Supply> of(WaterQuantity quantity) {
+        return Optional.ofNullable(
+                switch (quantity) {
+                    case ALKALINITY -> ALKALINITY;
+                    case CALCIUM -> CALCIUM;
+                    case MAGNESIUM -> MAGNESIUM;
+                    case NITRATE -> NITRATE;
+                    case PHOSPHATE -> PHOSPHATE;
+                    case TEMPERATURE, SALINITY, PH, NITRITE, AMMONIA, OXYGEN -> null;
+                });
     }
 
     public String words() {

@@ -90,8 +90,8 @@ class SolutionReportTest {
         Surroundings around = new Surroundings(0.2, 20, 15, 100e-6, List.of(use));
         SolutionReport report = SolutionReport.of(recipe(BICARBONATE, 2e-3), around);
         assertThat(text(report.remarks()))
-                .contains("It lasts 20 days at the plan’s 100 mL/d.")
-                .contains("alkalinity the system uses, 0.84 ± 0.08 dKH/d, dose 63 ± 6 mL/d: it lasts 31.7 days");
+                .contains("It lasts 20 days at the plan’s 100 mL a day.")
+                .contains("alkalinity the system uses, 0.84 ± 0.08 dKH/d, dose 63 ± 6 mL a day: it lasts 31.7 days");
         everyLetterHasItsSource(report);
         DailyUse none = new DailyUse(Supply.ALKALINITY, -0.1, 0.03, Basis.YOUR_LOG, "estimated");
         assertThat(text(SolutionReport.of(recipe(BICARBONATE, 2e-3), new Surroundings(0.2, 20, 15, 0, List.of(none)))
@@ -108,6 +108,7 @@ class SolutionReportTest {
         List<String> letters = pair.get(1).sources().stream().map(Source::key).toList();
         assertThat(letters).doesNotHaveDuplicates();
         pair.forEach(report -> everyLetterHasItsSource(report, letters));
+        assertThat(text(pair.get(1).remarks())).startsWith("Dose as much of it as of the alkaline bottle");
     }
 
     @Test
