@@ -11,6 +11,7 @@ import org.tidewright.web.route.LogRoutes;
 import org.tidewright.web.route.PlanRoutes;
 import org.tidewright.web.route.Problems;
 import org.tidewright.web.route.RequestGuard;
+import org.tidewright.web.route.SolutionRoutes;
 import org.tidewright.web.route.SystemRoutes;
 
 /** The running server of the pages. */
@@ -29,6 +30,7 @@ public final class WebServer implements AutoCloseable {
         FormToken token = new FormToken();
         RequestGuard guard = new RequestGuard(settings.hosts());
         SystemRoutes systems = new SystemRoutes(desk, pages, assets);
+        SolutionRoutes solutions = new SolutionRoutes(desk, pages, assets);
         PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
         LogRoutes log = new LogRoutes(desk, pages, assets, token);
         Javalin javalin = Javalin.create(config -> {
@@ -42,6 +44,7 @@ public final class WebServer implements AutoCloseable {
             config.routes.before(guard::check);
             assets.register(config.routes);
             systems.register(config.routes);
+            solutions.register(config.routes);
             plans.register(config.routes);
             log.register(config.routes);
             problems.register(config.routes);

@@ -20,8 +20,18 @@ import org.tidewright.web.desk.SystemEntry;
  * @param assets address under which this build's files are served
  */
 public record Reader(@Nullable UnitSystem chosen, String path, String query, String assets) {
-    private static final List<String> PAGES =
-            List.of("Today", "Water", "Log", "Build", "New tank", "Day", "Feed and export", "Rehearse", "Plan");
+    private static final List<String> PAGES = List.of(
+            "Today",
+            "Water",
+            "Log",
+            "Solutions",
+            "pH",
+            "Build",
+            "New tank",
+            "Day",
+            "Feed and export",
+            "Rehearse",
+            "Plan");
     /** Four, beside the index: more would not be hit by a thumb. */
     private static final Set<String> AT_THUMB = Set.of("Today", "Log", "Water", "Rehearse");
 

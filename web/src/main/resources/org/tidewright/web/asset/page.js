@@ -12,6 +12,8 @@ const pages = {
   build,
   'new-tank': asking,
   day: asking,
+  solutions: asking,
+  ph: asking,
   'feed-and-export': nutrients,
   rehearse,
   plan: editor,
