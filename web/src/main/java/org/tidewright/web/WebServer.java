@@ -14,6 +14,7 @@ import org.tidewright.web.route.PhotoRoutes;
 import org.tidewright.web.route.PlanRoutes;
 import org.tidewright.web.route.Problems;
 import org.tidewright.web.route.RequestGuard;
+import org.tidewright.web.route.SolutionRoutes;
 import org.tidewright.web.route.SystemRoutes;
 
 /** The running server of the pages. */
@@ -32,6 +33,7 @@ public final class WebServer implements AutoCloseable {
         FormToken token = new FormToken();
         RequestGuard guard = new RequestGuard(settings.hosts());
         SystemRoutes systems = new SystemRoutes(desk, pages, assets);
+        SolutionRoutes solutions = new SolutionRoutes(desk, pages, assets);
         PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
         LogRoutes log = new LogRoutes(desk, pages, assets, token);
         MixingRoutes mixing = new MixingRoutes(desk, pages, assets);
@@ -48,6 +50,7 @@ public final class WebServer implements AutoCloseable {
             config.routes.before(guard::check);
             assets.register(config.routes);
             systems.register(config.routes);
+            solutions.register(config.routes);
             plans.register(config.routes);
             imports.register(config.routes);
             log.register(config.routes);

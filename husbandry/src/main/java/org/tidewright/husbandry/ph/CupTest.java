@@ -85,7 +85,10 @@ public record CupTest(
 
     /** How to do it, with what the cups should come to. */
     public static Advice instruction(PhCase water) {
-        Sources sources = new Sources();
+        return instruction(water, new Sources());
+    }
+
+    static Advice instruction(PhCase water, Sources sources) {
         String practice = sources.key(
                 "The test with two cups",
                 Basis.COMMON_PRACTICE,

@@ -33,6 +33,15 @@ public record GasExchange(@Unit("m^2") double area, Spread velocity) {
             this.low = low;
             this.high = high;
         }
+
+        private double usual() {
+            return Math.sqrt(low * high);
+        }
+    }
+
+    /** Part of all exchange that goes through a skimmer's air: what it adds to a surface that moves strongly. */
+    public static @Unit("1") double skimmerPart() {
+        return 1 - Surface.AGITATED.usual() / Surface.AGITATED_WITH_SKIMMER.usual();
     }
 
     /** Refuses what cannot be meant. */
@@ -44,8 +53,7 @@ public record GasExchange(@Unit("m^2") double area, Spread velocity) {
     /** By how the surface looks. */
     public static GasExchange of(@Unit("m^2") double area, Surface surface, @Unit("degC") double temperature) {
         double slower = CarbonDioxideTransfer.overOxygen(temperature, GasTransfer.RIPPLED);
-        return new GasExchange(
-                area, Spread.of(surface.low, Math.sqrt(surface.low * surface.high), surface.high, slower / DAY));
+        return new GasExchange(area, Spread.of(surface.low, surface.usual(), surface.high, slower / DAY));
     }
 
     /** Known exactly. */

@@ -1,6 +1,5 @@
 package org.tidewright.husbandry.ph;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
@@ -113,26 +112,23 @@ final class LeverWords {
                 "transfer velocities by how the surface looks; a factor of two either way");
     }
 
-    /** What to mind with those levers. */
-    List<String> cautions(List<Lever> levers) {
-        List<String> cautions = new ArrayList<>();
-        for (Lever lever : levers) {
-            if (lever instanceof Lever.LimewaterInstead) {
-                cautions.add(
-                        "Limewater is caustic, pH above 12: goggles and gloves, out of reach of children; rinse an eye for"
-                                + " fifteen minutes and see a doctor. Only the clear part, slowly into strong flow, never more in a"
-                                + " day than evaporates, no dose that moves the pH by more than 0.1, none where a meter reads above"
-                                + " 8.5.");
-            } else if (lever instanceof Lever.SkimmerAir air && isAbsorbed(air)) {
-                cautions.add(
-                        "Absorbent is caustic and its dust burns eyes and lungs: follow its label, keep it dry enough not"
-                                + " to run into the skimmer, change it when its colour turns, and watch the pH while it is fresh.");
-            } else if (lever instanceof Lever.SkimmerAir || lever instanceof Lever.Window) {
-                cautions.add(
-                        "In frost outdoor air cools room and water: watch the heater. Keep it shut out while smoke, paint or"
-                                + " insecticide is in it.");
-            }
+    /** What to mind while it is done. */
+    static List<String> cautions(Lever lever) {
+        if (lever instanceof Lever.LimewaterInstead) {
+            return List.of(
+                    "Limewater is caustic, pH above 12: goggles and gloves, out of reach of children; rinse an eye for"
+                            + " fifteen minutes and see a doctor. Only the clear part, slowly into strong flow, never more in a"
+                            + " day than evaporates, no dose that moves the pH by more than 0.1, none where a meter reads above"
+                            + " 8.5.");
+        } else if (lever instanceof Lever.SkimmerAir air && isAbsorbed(air)) {
+            return List.of(
+                    "Absorbent is caustic and its dust burns eyes and lungs: follow its label, keep it dry enough not"
+                            + " to run into the skimmer, change it when its colour turns, and watch the pH while it is fresh.");
+        } else if (lever instanceof Lever.SkimmerAir || lever instanceof Lever.Window) {
+            return List.of(
+                    "In frost outdoor air cools room and water: watch the heater. Keep it shut out while smoke, paint"
+                            + " or insecticide is in it.");
         }
-        return cautions.stream().distinct().toList();
+        return List.of();
     }
 }

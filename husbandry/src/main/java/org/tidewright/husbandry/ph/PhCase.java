@@ -95,6 +95,11 @@ public record PhCase(PhReading reading, RoomAir room, Optional<GasExchange> exch
         return AiredWater.meter(water().under(reading.alkalinity(), pressure));
     }
 
+    /** The same, part by part, with the test of two cups. */
+    public PhReport report(List<Lever> levers) {
+        return new PhWords(this, levers).report();
+    }
+
     /** What holds the pH where it is, and what each lever would do. */
     public Advice advice(List<Lever> levers) {
         return new PhWords(this, levers).advice();

@@ -46,15 +46,40 @@ final class PhWords {
     }
 
     Advice advice() {
-        LeverWords words = new LeverWords(water, sources);
+        PhReport report = report();
         List<Sentence> remarks = new ArrayList<>();
-        remarks.add(doubt());
-        remarks.add(atRest());
-        levers.forEach(lever -> remarks.add(words.told(lever)));
-        remarks.add(Sentence.of(
-                "These are balances that hold once all has come to rest, within days: what light, people and"
-                        + " doses do in the course of a day, the page Day runs on the twin."));
-        return new Advice(lead(), remarks, figures(), working(), words.cautions(levers), sources.all());
+        remarks.add(report.doubt());
+        remarks.add(report.atRest());
+        report.levers().forEach(told -> remarks.add(told.sentence()));
+        remarks.add(report.balances());
+        List<String> cautions = report.levers().stream()
+                .flatMap(told -> told.cautions().stream())
+                .distinct()
+                .toList();
+        return new Advice(report.lead(), remarks, report.figures(), report.working(), cautions, report.sources());
+    }
+
+    PhReport report() {
+        LeverWords words = new LeverWords(water, sources);
+        Sentence lead = lead();
+        Sentence doubt = doubt();
+        Sentence atRest = atRest();
+        List<PhReport.LeverTold> told = levers.stream()
+                .map(lever -> new PhReport.LeverTold(lever, words.told(lever), LeverWords.cautions(lever)))
+                .toList();
+        Advice cups = CupTest.instruction(water, sources);
+        return new PhReport(
+                lead,
+                doubt,
+                atRest,
+                told,
+                Sentence.of(
+                        "These are balances that hold once all has come to rest, within days: what light, people and"
+                                + " doses do in the course of a day, the page Day runs on the twin."),
+                cups,
+                figures(),
+                working(),
+                sources.all());
     }
 
     private Sentence lead() {

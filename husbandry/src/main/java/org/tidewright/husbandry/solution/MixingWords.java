@@ -22,7 +22,15 @@ final class MixingWords {
 
     /** A volume in millilitres, or in litres from two of them up. */
     static Figure volume(double volume) {
-        return Figure.exact(volume < LITRES_FROM ? Measure.DOSE : Measure.VOLUME, volume);
+        return Figure.exact(measure(volume), volume);
+    }
+
+    static Figure volume(double volume, double standardError) {
+        return Figure.about(measure(volume), volume, standardError);
+    }
+
+    private static Measure measure(double volume) {
+        return volume < LITRES_FROM ? Measure.DOSE : Measure.VOLUME;
     }
 
     static List<Sentence> steps(Recipe recipe, double room, SolutionSources sources) {
@@ -103,6 +111,10 @@ final class MixingWords {
         }
         if (solution.content().containsKey(Salt.CALCIUM_CHLORIDE_ANHYDROUS)) {
             cautions.add(Sentence.of("Wear goggles: dry calcium chloride turns hot on anything wet, an eye too."));
+        }
+        if (solution.content().containsKey(Salt.SODIUM_NITRATE)) {
+            cautions.add(Sentence.of("Keep sodium nitrate dry, locked up and away from all that burns, and from acids:"
+                    + " it feeds a fire."));
         }
         boolean alkaline = solution.total(Salt::alkalinity) > 0;
         boolean calcium = !lime && solution.total(Salt::calcium) > 0;

@@ -10,29 +10,28 @@ import org.tidewright.husbandry.solution.Recipe.Weighing;
 import org.tidewright.husbandry.solution.Solubility.ClearRange;
 import org.tidewright.husbandry.solution.SolutionReport.Told;
 import org.tidewright.plan.model.Salt;
-import org.tidewright.seawater.range.Bounds;
 
 /** Tells a recipe. */
 final class RecipeWords {
     private static final double MILLILITRE = 1e-6;
-
-    /** A room that is warmer than the temperature of first crystals by less is not to be trusted; common practice. */
-    private static final double COLD_NIGHT = 5;
 
     /** Share of saturation to make instead of a solution that is too strong, so that a cold night does no harm. */
     private static final double EASE = 0.9;
 
     private final Recipe recipe;
     private final Solution solution;
+    private final Surroundings around;
     private final double water;
     private final double room;
-    private final SolutionSources sources = new SolutionSources();
+    private final SolutionSources sources;
 
-    RecipeWords(Recipe recipe, double water, double room) {
+    RecipeWords(Recipe recipe, Surroundings around, SolutionSources sources) {
         this.recipe = recipe;
         this.solution = recipe.solution();
-        this.water = Bounds.positive(water, "m^3", "volume of the system");
-        this.room = Bounds.within(room, "degC", 5, 35, "temperature of the room", "is it in fahrenheit?");
+        this.around = around;
+        this.water = around.water();
+        this.room = around.room();
+        this.sources = sources;
     }
 
     SolutionReport report() {
@@ -142,6 +141,7 @@ final class RecipeWords {
                     ", once it is mixed in."));
         }
         remarks.add(clearness());
+        remarks.addAll(new LastingWords(recipe, around, sources).remarks());
         return remarks;
     }
 
@@ -161,12 +161,22 @@ final class RecipeWords {
                     Sentence.figure(Figure.exact(Measure.TEMPERATURE, Solubility.COLDEST), sources.solubility()),
                     ".");
         }
+        Figure crystals = Figure.about(Measure.TEMPERATURE, coldest, 1);
+        if (around.coldest() < coldest) {
+            return Sentence.of(
+                    Sentence.alarm("Keep it warm or make it weaker:"),
+                    " where it stands it may get ",
+                    Figure.exact(Measure.TEMPERATURE, around.coldest()),
+                    ", and below about ",
+                    Sentence.figure(crystals, sources.solubility()),
+                    " crystals fall, so that what stands over them is weaker than the label says. ",
+                    soldStrength(
+                            Solubility.strongest(solution, around.coldest()).times(EASE)),
+                    " stays clear there.");
+        }
         return Sentence.of(
-                room - coldest < COLD_NIGHT
-                        ? Sentence.alarm("Keep it warm or make it weaker:")
-                        : "Keep it from the cold:",
-                " below about ",
-                Sentence.figure(Figure.about(Measure.TEMPERATURE, coldest, 1), sources.solubility()),
+                "Keep it from the cold: below about ",
+                Sentence.figure(crystals, sources.solubility()),
                 " crystals fall, and what stands over them is weaker than the label says. Warm and stir it before you dose"
                         + " from it again.");
     }
@@ -188,6 +198,12 @@ final class RecipeWords {
                 "share of saturation",
                 Figure.exact(Measure.SHARE, Solubility.shareOfSaturation(solution, room)),
                 solubilitySource()));
+        if (!isLimewater()) {
+            figures.add(new Told(
+                    "share of saturation where it stands coldest",
+                    Figure.exact(Measure.SHARE, Solubility.shareOfSaturation(solution, around.coldest())),
+                    solubilitySource()));
+        }
         double warming = HeatOfSolution.warming(solution, room);
         figures.add(new Told(
                 "warming while it is mixed",

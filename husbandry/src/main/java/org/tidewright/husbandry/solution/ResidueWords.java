@@ -29,6 +29,9 @@ final class ResidueWords {
 
     private static final double NOTHING = 1e-9;
 
+    /** Larger water changes are no habit; common practice. */
+    private static final double MOST_AT_ONCE = 0.5;
+
     private static final List<MajorIon> TOLD = List.of(
             MajorIon.SODIUM,
             MajorIon.CHLORIDE,
@@ -40,8 +43,15 @@ final class ResidueWords {
     private final ResidueCourse course;
     private final SolutionSources sources = new SolutionSources();
 
-    ResidueWords(ResidueCourse course) {
+    private final double doubt;
+
+    ResidueWords(ResidueCourse course, double doubt) {
         this.course = course;
+        this.doubt = doubt;
+    }
+
+    private Figure told(Measure measure, double value) {
+        return doubt > 0 ? Figure.about(measure, value, doubt * Math.abs(value)) : Figure.exact(measure, value);
     }
 
     SolutionReport report() {
@@ -50,6 +60,9 @@ final class ResidueWords {
         if (!leavesNothing()) {
             remarks.add(whatItIs());
             remarks.add(proportions());
+        }
+        if (creep() >= LET_PASS) {
+            remarks.add(changesThatHoldIt());
         }
         if (course.residue().besidesTableSalt() < TABLE_SALT
                 && sodiumPerDay() * MajorIon.SODIUM.molarMass() > WORTH_DOSING) {
@@ -86,8 +99,8 @@ final class ResidueWords {
         if (leavesNothing()) {
             return Sentence.of("Dose on: these leave no salt behind, for calcification takes all that they bring.");
         }
-        Object salt = Sentence.figure(Figure.exact(Measure.SALT_STRENGTH, gathered()), sources.balance());
-        Object rise = Figure.exact(Measure.SALINITY, Math.abs(creep()));
+        Object salt = Sentence.figure(told(Measure.SALT_STRENGTH, gathered()), sources.balance());
+        Object rise = told(Measure.SALINITY, Math.abs(creep()));
         boolean up = creep() >= 0;
         boolean little = Math.abs(creep()) < LET_PASS;
         if (isChanged()) {
@@ -114,7 +127,7 @@ final class ResidueWords {
 
     private Sentence whatItIs() {
         double other = course.residue().besidesTableSalt();
-        Figure mass = Figure.exact(Measure.SMALL_MASS, DAY * course.residue().mass());
+        Figure mass = told(Measure.SMALL_MASS, DAY * course.residue().mass());
         return other < TABLE_SALT
                 ? Sentence.of("What stays is table salt, ", mass, " a day: calcification takes the rest.")
                 : Sentence.of(
@@ -139,6 +152,33 @@ final class ResidueWords {
         }
         pieces.add(".");
         return Sentence.of(pieces.toArray());
+    }
+
+    /** The plateau is r/w, so that w is the plateau of changing all of it over what is let pass. */
+    private Sentence changesThatHoldIt() {
+        ResidueCourse all = new ResidueCourse(
+                course.residue(),
+                course.volume(),
+                course.practicalSalinity(),
+                course.temperature(),
+                1,
+                course.period());
+        double share = all.creepPlateau() / LET_PASS;
+        Figure within = Figure.exact(Measure.SALINITY, LET_PASS);
+        return share > MOST_AT_ONCE
+                ? Sentence.of(
+                        "No usual water change holds it within ",
+                        within,
+                        " at this pace: thin the tank down, or let part of the alkalinity come from limewater, which leaves"
+                                + " no salt.")
+                : Sentence.of(
+                        "To hold it within ",
+                        within,
+                        ", change ",
+                        Sentence.figure(told(Measure.VOLUME, share * course.volume()), sources.balance()),
+                        " every ",
+                        Figure.exact(Measure.DURATION, course.period()),
+                        ", or let part of the alkalinity come from limewater, which leaves no salt.");
     }
 
     private static String name(MajorIon ion) {
@@ -174,9 +214,9 @@ final class ResidueWords {
         List<Told> figures = new ArrayList<>();
         figures.add(new Told(
                 isChanged() ? "salt before each change, in the end" : "salt after a year",
-                Figure.exact(Measure.SALT_STRENGTH, gathered()),
+                told(Measure.SALT_STRENGTH, gathered()),
                 sources.balance()));
-        figures.add(new Told("salinity over it", Figure.exact(Measure.SALINITY, creep()), sources.balance()));
+        figures.add(new Told("salinity over it", told(Measure.SALINITY, creep()), sources.balance()));
         for (MajorIon ion : TOLD) {
             figures.add(new Told(
                     name(ion) + " over the sea’s own",

@@ -48,6 +48,14 @@ final class SolutionSources {
                 "Parker 1965 and the NBS tables of 1982, as the CRC Handbook has them, in very much water; good to a tenth");
     }
 
+    String planned() {
+        return sources.key("What is dosed a day", Basis.YOUR_PLAN, "its dosing");
+    }
+
+    String use(DailyUse use) {
+        return sources.key("Use of " + use.supply().words() + " a day", use.basis(), use.from());
+    }
+
     String label() {
         return sources.key(
                 "What a label says of a solution’s strength",

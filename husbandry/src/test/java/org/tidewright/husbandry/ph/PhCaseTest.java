@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.advice.Advice;
 import org.tidewright.husbandry.advice.Sentence;
+import org.tidewright.husbandry.advice.Source;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.seawater.carbonate.Alkalinity;
 
@@ -158,6 +159,20 @@ class PhCaseTest {
         // 0.03, a step of 0.01 and 0.05 of bias: √(0.03² + 0.01²/12 + 0.05²); after half a year 0.05 + 6 × 0.02.
         assertThat(Electrode.fresh().standardError(8)).isCloseTo(0.0584, within(1e-4));
         assertThat(new Electrode(180 * DAY).bias(8)).isCloseTo(0.17, within(1e-12));
+    }
+
+    @Test
+    void everyLeverHasItsOwnCautionsAndTheCupsShareTheLetters() {
+        PhReport report = water(1200, 900, 0.06)
+                .report(List.of(
+                        new Lever.Window(500e-6), new Lever.SkimmerAir(0.5, 50e-6), new Lever.MoreAlkalinity(0.3)));
+        assertThat(report.levers().get(0).cautions()).singleElement().asString().contains("frost");
+        assertThat(report.levers().get(1).cautions()).singleElement().asString().contains("Absorbent");
+        assertThat(report.levers().get(2).cautions()).isEmpty();
+        List<String> letters = report.sources().stream().map(Source::key).toList();
+        assertThat(letters).doesNotHaveDuplicates();
+        assertThat(report.cups().figures())
+                .allSatisfy(told -> assertThat(letters).contains(told.source()));
     }
 
     @Test

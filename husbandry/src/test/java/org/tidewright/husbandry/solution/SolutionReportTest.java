@@ -15,6 +15,7 @@ import org.tidewright.husbandry.solution.Recipe.Tools;
 import org.tidewright.husbandry.solution.Strength.Measured;
 import org.tidewright.plan.model.Salt;
 import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.plan.source.Basis;
 import org.tidewright.testkit.SeededCases;
 
 /** What the keeper reads. */
@@ -23,12 +24,16 @@ class SolutionReportTest {
     private static final Solution BICARBONATE = Solution.ofMass(Salt.SODIUM_BICARBONATE, 80);
     private static final Solution CARBONATE = Solution.ofMass(Salt.SODIUM_CARBONATE, 150);
 
-    private static SolutionReport report(Solution wanted, double volume, double room) {
+    private static Recipe recipe(Solution wanted, double volume) {
         Map<Salt, SoldSalt> shelf = new EnumMap<>(Salt.class);
         for (Salt salt : Salt.values()) {
             shelf.put(salt, SoldSalt.usual(salt));
         }
-        return SolutionReport.of(Recipe.toMake(wanted, volume, shelf, Tools.KITCHEN), 0.2, room);
+        return Recipe.toMake(wanted, volume, shelf, Tools.KITCHEN);
+    }
+
+    private static SolutionReport report(Solution wanted, double volume, double room) {
+        return SolutionReport.of(recipe(wanted, volume), 0.2, room);
     }
 
     private static String text(Sentence sentence) {
@@ -59,6 +64,57 @@ class SolutionReportTest {
         assertThat(text(report(StandardSolutions.calciumMatching(CARBONATE, 0), 1e-3, 17)
                         .remarks()))
                 .contains("it stays clear down to 0 °C");
+    }
+
+    /** Crystals from 80 g/L of bicarbonate at 9.9 °C: at 5 °C it holds about 7.0 % or 73 g/L, of which nine tenths. */
+    @Test
+    void theColdestPlaceItStandsInDecides() {
+        Recipe recipe = recipe(BICARBONATE, 1e-3);
+        assertThat(text(SolutionReport.of(recipe, new Surroundings(0.2, 20, 12, 0, List.of()))
+                        .remarks()))
+                .contains("Keep it from the cold: below about 10 ± 1 °C");
+        String cold = text(SolutionReport.of(recipe, new Surroundings(0.2, 20, 5, 0, List.of()))
+                .remarks());
+        assertThat(cold)
+                .contains("Keep it warm or make it weaker: where it stands it may get 5 °C")
+                .containsPattern("6[567]\\.?\\d? g/L stays clear there");
+    }
+
+    /**
+     * 2 L at 100 mL a day: 20 days. 0.3 mol/(m³ d) ± 10 % of 200 L are 60 meq a day; of 0.9523 meq/mL 63.0 mL, its doubt
+     * √(10² + 1.2²) % or 6 mL, and 2 L last 31.7 days.
+     */
+    @Test
+    void howLongItLastsIsToldForThePlanAndForTheUse() {
+        DailyUse use = new DailyUse(Supply.ALKALINITY, 0.3, 0.03, Basis.YOUR_LOG, "estimated");
+        Surroundings around = new Surroundings(0.2, 20, 15, 100e-6, List.of(use));
+        SolutionReport report = SolutionReport.of(recipe(BICARBONATE, 2e-3), around);
+        assertThat(text(report.remarks()))
+                .contains("It lasts 20 days at the plan’s 100 mL a day.")
+                .contains("alkalinity the system uses, 0.84 ± 0.08 dKH/d, dose 63 ± 6 mL a day: it lasts 31.7 days");
+        everyLetterHasItsSource(report);
+        DailyUse none = new DailyUse(Supply.ALKALINITY, -0.1, 0.03, Basis.YOUR_LOG, "estimated");
+        assertThat(text(SolutionReport.of(recipe(BICARBONATE, 2e-3), new Surroundings(0.2, 20, 15, 0, List.of(none)))
+                        .remarks()))
+                .doesNotContain("lasts");
+    }
+
+    @Test
+    void aPairIsLetteredAsOne() {
+        List<SolutionReport> pair = SolutionReport.ofPair(
+                recipe(BICARBONATE, 1e-3),
+                recipe(StandardSolutions.calciumMatching(BICARBONATE, 0.02), 1e-3),
+                Surroundings.of(0.2, 20));
+        List<String> letters = pair.get(1).sources().stream().map(Source::key).toList();
+        assertThat(letters).doesNotHaveDuplicates();
+        pair.forEach(report -> everyLetterHasItsSource(report, letters));
+        assertThat(text(pair.get(1).remarks())).startsWith("Dose as much of it as of the alkaline bottle");
+    }
+
+    @Test
+    void aSaltThatFeedsFiresSaysSo() {
+        assertThat(text(report(Solution.of(Salt.SODIUM_NITRATE, 100), 1e-3, 20).cautions()))
+                .startsWith("Keep sodium nitrate dry, locked up and away from all that burns");
     }
 
     /** At 20 °C 92.6 g/L, as 99 % 93.6 g/L; nine tenths of it 84.2 g/L. */
@@ -141,7 +197,11 @@ class SolutionReportTest {
     }
 
     private static void everyLetterHasItsSource(SolutionReport report) {
-        List<String> letters = report.sources().stream().map(Source::key).toList();
+        everyLetterHasItsSource(
+                report, report.sources().stream().map(Source::key).toList());
+    }
+
+    private static void everyLetterHasItsSource(SolutionReport report, List<String> letters) {
         Stream.of(List.of(report.lead()), report.steps(), report.remarks(), report.cautions())
                 .flatMap(List::stream)
                 .flatMap(sentence -> sentence.parts().stream())
@@ -197,13 +257,24 @@ class SolutionReportTest {
                 .contains("97 % of potassium")
                 .contains("2.8 g of potassium chloride")
                 .contains("119 mL of tank water for fresh water");
+        // 0.1167 g/L a week are 0.1135 of salinity: 11.35 % of 200 L each week leave a plateau of one.
+        assertThat(text(weekly.remarks())).contains("To hold it within 1, change 22.7 L every 7 days");
+        assertThat(text(residue(0.4, 0.1).remarks())).contains("No usual water change holds it within 1");
         SolutionReport never = residue(0.05706, 0);
         assertThat(text(never.lead()))
                 .startsWith("Take water out for fresh water")
                 .contains("rise by 5.9");
+        assertThat(text(residue(0.01, 0.1).remarks())).doesNotContain("To hold it");
         assertThat(text(residue(0.01, 0.1).lead())).startsWith("Leave the water changes as they are");
         everyLetterHasItsSource(weekly);
         everyLetterHasItsSource(never);
+    }
+
+    @Test
+    void theDoubtOfTheDosesIsThatOfTheSaltTheyLeave() {
+        Residue perDay = Residue.of(Map.of(Salt.SODIUM_BICARBONATE, 0.05706, Salt.CALCIUM_CHLORIDE, 0.02853), 0);
+        ResidueCourse course = new ResidueCourse(perDay.times(1 / DAY), 0.2, 35, 25, 0.1, 7 * DAY);
+        assertThat(text(SolutionReport.of(course, 0.1).lead())).contains("1.2 ± 0.1 g/L", "1.1 ± 0.1 higher");
     }
 
     @Test

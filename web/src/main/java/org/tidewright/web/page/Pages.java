@@ -107,6 +107,18 @@ public final class Pages {
                 QuantityPage.of(view, desk.water(view), asked, desk.clock().getZone(), units));
     }
 
+    /** Dosing solutions from pure salts. */
+    public String solutions(SystemView view, SolutionsPage page, Reader reader) {
+        String title = "Solutions: " + view.entry().name();
+        return html("solutions", reader.around(title, "solutions", 20, desk.systems(), view.entry()), page);
+    }
+
+    /** What holds the pH where it is. */
+    public String ph(SystemView view, PhPage page, Reader reader) {
+        String title = "pH: " + view.entry().name();
+        return html("ph", reader.around(title, "ph", 20, desk.systems(), view.entry()), page);
+    }
+
     /** The log, with its next line as it was typed, and what became of the last. */
     public String log(
             SystemView view,

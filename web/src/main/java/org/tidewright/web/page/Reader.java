@@ -21,7 +21,18 @@ import org.tidewright.web.desk.SystemEntry;
  */
 public record Reader(@Nullable UnitSystem chosen, String path, String query, String assets) {
     private static final List<String> PAGES = List.of(
-            "Today", "Water", "Log", "Mixing", "Build", "New tank", "Day", "Feed and export", "Rehearse", "Plan");
+            "Today",
+            "Water",
+            "Log",
+            "Mixing",
+            "Solutions",
+            "pH",
+            "Build",
+            "New tank",
+            "Day",
+            "Feed and export",
+            "Rehearse",
+            "Plan");
     /** Four, beside the index: more would not be hit by a thumb. */
     private static final Set<String> AT_THUMB = Set.of("Today", "Log", "Water", "Rehearse");
 

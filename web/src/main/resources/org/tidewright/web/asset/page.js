@@ -14,6 +14,8 @@ const pages = {
   build,
   'new-tank': asking,
   day: asking,
+  solutions: asking,
+  ph: asking,
   'feed-and-export': nutrients,
   mixing,
   log: imported,

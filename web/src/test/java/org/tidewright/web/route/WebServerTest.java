@@ -53,6 +53,13 @@ class WebServerTest {
             HARBOUR + "/new-tank?seed=none&begin=fish&temperature_c=40&fish=0&mass_g=x",
             HARBOUR + "/day",
             HARBOUR + "/day?window=evening&lime=night&algae=day&lights_start=08:00&lights_hours=10",
+            HARBOUR + "/solutions",
+            HARBOUR + "/solutions?for=carbonate_pair&units=us",
+            HARBOUR + "/solutions?ask=bottle&before=7.4&after=8.2&dose=40",
+            HARBOUR + "/solutions?ask=year",
+            HARBOUR + "/ph",
+            HARBOUR + "/ph?ph=8.0&cup_tank=8&cup_outdoors=8.2&cup_room=8",
+            "/systems/window-nano/ph?units=us",
             HARBOUR + "/plan",
             HARBOUR + "/log",
             HARBOUR + "/today",
@@ -166,6 +173,15 @@ class WebServerTest {
             assertThat(header(file, "X-Content-Type-Options")).isEqualTo("nosniff");
         }
         assertThat(found).isGreaterThan(4);
+    }
+
+    @Test
+    void whatIsTypedWrongOnAPageThatAsksIsUnprocessableAndStaysAsItWasTyped() {
+        for (String page : List.of("/solutions?volume=heaps", "/solutions?ask=year&every=heaps", "/ph?ph=heaps")) {
+            HttpResponse<String> answer = visitor.get(HARBOUR + page);
+            assertThat(answer.statusCode()).as(page).isEqualTo(422);
+            assertThat(answer.body()).contains("value=\"heaps\"", "class=\"fault\"", "Mend the marked field");
+        }
     }
 
     @Test

@@ -1,0 +1,104 @@
+package org.tidewright.web.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.plan.method.WaterQuantity;
+import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.web.page.AmountField.Asked;
+import org.tidewright.web.page.AmountField.Known;
+
+class AmountFieldTest {
+    private static final Asked VOLUME = Asked.of("volume", "How much", Measure.VOLUME, UnitSystem.METRIC, 1e-5, 1);
+    private static final Asked GALLONS = Asked.of("volume", "How much", Measure.VOLUME, UnitSystem.US, 1e-5, 1);
+
+    private static AmountField read(Asked asked, String... query) {
+        return AmountField.read(query.length == 0 ? name -> null : map(query)::get, asked, null, "wanted");
+    }
+
+    private static Map<String, String> map(String... query) {
+        return query.length == 2 ? Map.of(query[0], query[1]) : Map.of(query[0], query[1], query[2], query[3]);
+    }
+
+    @Test
+    void aNumberIsReadInTheUnitThatIsChosen() {
+        assertThat(read(VOLUME, "volume", "2").value()).isCloseTo(2e-3, within(1e-15));
+        assertThat(read(VOLUME, "volume", "2", "volume_unit", "gal").value()).isCloseTo(7.570823568e-3, within(1e-12));
+        assertThat(read(GALLONS, "volume", "2").value()).isCloseTo(7.570823568e-3, within(1e-12));
+        assertThat(read(GALLONS, "volume", "2", "volume_unit", "l").value()).isCloseTo(2e-3, within(1e-15));
+    }
+
+    @Test
+    void aUnitTypedBehindTheNumberCounts() {
+        AmountField field = read(VOLUME, "volume", "0.5 gal");
+        assertThat(field.value()).isCloseTo(1.892705892e-3, within(1e-12));
+        assertThat(field.text()).isEqualTo("0.5");
+        assertThat(field.units().get(1).chosen()).isTrue();
+    }
+
+    @Test
+    void aDecimalCommaIsAPoint() {
+        assertThat(read(VOLUME, "volume", "1,5").value()).isCloseTo(1.5e-3, within(1e-15));
+        assertThat(read(VOLUME, "volume", "1,500").faulty()).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"much", "2 barrels", "1e", "--2", "2 2", "<b>"})
+    void whatIsNoNumberIsSaidWithWhatIsExpected(String typed) {
+        AmountField field = read(VOLUME, "volume", typed);
+        assertThat(field.value()).isNaN();
+        assertThat(field.fault()).startsWith("Found “" + typed + "”; expected a number in L or gal.");
+        assertThat(field.text()).isEqualTo(typed);
+    }
+
+    @Test
+    void whatCannotBeMeantIsToldWithItsBounds() {
+        AmountField field = read(VOLUME, "volume", "5000");
+        assertThat(field.value()).isNaN();
+        assertThat(field.fault().replace('\u00a0', ' '))
+                .isEqualTo("Found 5000 L; expected from 0.01 L to 1000 L. Is the unit right?");
+        assertThat(read(VOLUME, "volume", "1e999").faulty()).isTrue();
+    }
+
+    /** Twice through the form it is still the plan's, and to its last digit. */
+    @Test
+    void aKnownValueStandsUntilSomethingElseIsTyped() {
+        Known known = new Known(1.23456789e-3, "", "from the plan");
+        AmountField first = AmountField.read(name -> null, VOLUME, known, "");
+        assertThat(first.text()).isEqualTo("1.235");
+        assertThat(first.note()).isEqualTo("from the plan");
+        AmountField again = AmountField.read(Map.of("volume", "1.235", "volume_unit", "l")::get, VOLUME, known, "");
+        assertThat(again.value()).isEqualTo(1.23456789e-3);
+        assertThat(again.known()).isEqualTo(known);
+        AmountField typed = AmountField.read(Map.of("volume", "1.236")::get, VOLUME, known, "");
+        assertThat(typed.known()).isNull();
+        assertThat(typed.note()).isEmpty();
+        AmountField otherUnit =
+                AmountField.read(Map.of("volume", "1.235", "volume_unit", "gal")::get, VOLUME, known, "");
+        assertThat(otherUnit.known()).isNull();
+    }
+
+    @Test
+    void nothingTypedAndNothingKnownIsWanted() {
+        AmountField field = read(VOLUME);
+        assertThat(field.value()).isNaN();
+        assertThat(field.faulty()).isFalse();
+        assertThat(field.note()).isEqualTo("wanted");
+    }
+
+    /** 35 by PSS-78 is a specific gravity of 1.0264 at 25 °C. */
+    @Test
+    void aReadingMayBeInAnyUnitOfItsQuantity() {
+        Asked salinity = Asked.of("salinity", "Salinity", WaterQuantity.SALINITY, UnitSystem.METRIC, 5, 45);
+        assertThat(read(salinity, "salinity", "1.0264", "salinity_unit", "sg_25c_25c")
+                        .value())
+                .isCloseTo(35, within(0.1));
+        Asked temperature = Asked.of("temperature", "Temperature", WaterQuantity.TEMPERATURE, UnitSystem.US, 5, 40);
+        assertThat(read(temperature, "temperature", "77").value()).isCloseTo(25, within(1e-9));
+    }
+}
