@@ -49,7 +49,8 @@ final class Listening {
         ALL.setLevel(Level.WARNING);
         try {
             WebSettings settings = new WebSettings(address, port, new LinkedHashSet<>(hosts));
-            LiveDesk desk = new LiveDesk(folder.plans(), folder::journal, Clock.system(ZoneId.systemDefault()));
+            LiveDesk desk =
+                    new LiveDesk(folder.plans(), folder::journal, folder::probes, Clock.system(ZoneId.systemDefault()));
             WebServer server = WebServer.start(desk, settings);
             Runtime.getRuntime().addShutdownHook(new Thread(() -> {
                 server.close();

@@ -16,11 +16,13 @@ import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.journal.Journal;
 import org.tidewright.husbandry.journal.Kind;
 import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
+import org.tidewright.husbandry.quantity.ProbeHours;
 import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.husbandry.rehearsal.OutageReport;
@@ -56,6 +58,7 @@ public final class LiveDesk implements Desk {
 
     private final PlanFolder plans;
     private final Supplier<Journal> journal;
+    private final Supplier<ProbeLog> probes;
     private final Clock clock;
     private final Memory<String, SystemView> views = new Memory<>(40);
     private final Memory<Plan, Report> reports = new Memory<>(40);
@@ -76,8 +79,8 @@ public final class LiveDesk implements Desk {
 
     private record Begun(Plan plan, NewTankOrder order) {}
 
-    /** What a study of the water depends on; the time to ten minutes, over which no estimate moves. */
-    private record Read(Plan plan, List<Line> lines, Instant now) {}
+    /** What a study of the water depends on; the time to ten minutes, over which no estimate moves, nor what a probe adds. */
+    private record Read(String system, Plan plan, List<Line> lines, Instant now) {}
 
     private record Lived(Plan plan, UsualDay.Habits habits) {}
 
@@ -98,17 +101,24 @@ public final class LiveDesk implements Desk {
      * A desk over a folder.
      *
      * @param journal asked for when it is first needed
+     * @param probes likewise
      * @param clock with the zone in which the systems stand
      */
-    public LiveDesk(PlanFolder plans, Supplier<Journal> journal, Clock clock) {
+    public LiveDesk(PlanFolder plans, Supplier<Journal> journal, Supplier<ProbeLog> probes, Clock clock) {
         this.plans = plans;
         this.journal = journal;
+        this.probes = probes;
         this.clock = clock;
     }
 
     @Override
     public Journal journal() {
         return journal.get();
+    }
+
+    @Override
+    public ProbeLog probes() {
+        return probes.get();
     }
 
     @Override
@@ -130,8 +140,13 @@ public final class LiveDesk implements Desk {
         Instant tenth = Instant.ofEpochSecond(now.getEpochSecond() / TEN_MINUTES * TEN_MINUTES);
         Instant asked = last.isAfter(tenth) && !last.isAfter(clock.instant()) ? last : tenth;
         return waterStudies.get(
-                new Read(view.plan(), lines, asked),
-                key -> WaterStudy.of(key.plan(), key.lines(), key.now(), clock.getZone()));
+                new Read(view.entry().id(), view.plan(), lines, asked),
+                key -> WaterStudy.of(
+                        key.plan(),
+                        key.lines(),
+                        ProbeHours.of(probes(), view.entry().id(), key.now()),
+                        key.now(),
+                        clock.getZone()));
     }
 
     @Override

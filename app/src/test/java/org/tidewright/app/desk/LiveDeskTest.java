@@ -22,6 +22,9 @@ class LiveDeskTest {
                 () -> {
                     throw new AssertionError("no line of a journal is asked for here");
                 },
+                () -> {
+                    throw new AssertionError("no probe is asked for here");
+                },
                 Clock.systemUTC());
     }
 

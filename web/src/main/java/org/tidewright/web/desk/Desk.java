@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.journal.Journal;
+import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientReport;
@@ -67,7 +68,10 @@ public interface Desk {
     /** Where lines about all systems are kept. */
     Journal journal();
 
-    /** What is known of a system's water now, from its journal. */
+    /** What the probes of all systems said. */
+    ProbeLog probes();
+
+    /** What is known of a system's water now, from its journal and its probes. */
     WaterStudy water(SystemView view);
 
     /** The time where the systems stand. */

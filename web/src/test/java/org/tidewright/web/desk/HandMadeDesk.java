@@ -30,12 +30,14 @@ import org.tidewright.husbandry.journal.Draft;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Journal;
 import org.tidewright.husbandry.journal.Kind;
+import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.limit.Limit;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
+import org.tidewright.husbandry.quantity.ProbeHours;
 import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.husbandry.rehearsal.Crossing;
 import org.tidewright.husbandry.rehearsal.OutageReport;
@@ -70,6 +72,7 @@ public class HandMadeDesk implements Desk {
 
     private final Map<String, Kept> systems = new LinkedHashMap<>();
     private final Journal journal = new HandMadeJournal(CLOCK);
+    private final ProbeLog probes = new HandMadeProbes();
     private final Map<Cut, WaterMovement> cuts = new ConcurrentHashMap<>();
 
     public HandMadeDesk() {
@@ -101,10 +104,16 @@ public class HandMadeDesk implements Desk {
     }
 
     @Override
+    public ProbeLog probes() {
+        return probes;
+    }
+
+    @Override
     public WaterStudy water(SystemView view) {
         return WaterStudy.of(
                 view.plan(),
                 journal.lines(view.entry().id(), Span.EVER, EnumSet.allOf(Kind.class)),
+                ProbeHours.of(probes, view.entry().id(), CLOCK.instant()),
                 CLOCK.instant(),
                 CLOCK.getZone());
     }

@@ -1,0 +1,40 @@
+package org.tidewright.web.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class CalendarScaleTest {
+    private static final LocalDate FROM = LocalDate.parse("2023-11-15");
+
+    @Test
+    void weeksBeginOnMondays() {
+        CalendarScale scale = CalendarScale.of(FROM, FROM.plusDays(90));
+        assertThat(scale.beginnings()).allMatch(day -> day.getDayOfWeek() == DayOfWeek.MONDAY);
+        assertThat(scale.names()).startsWith("20 Nov");
+    }
+
+    @Test
+    void monthsAndQuartersNameTheYearInJanuary() {
+        assertThat(CalendarScale.of(FROM, FROM.plusDays(365)).names()).startsWith("Dec", "2024", "Feb");
+        assertThat(CalendarScale.of(FROM, FROM.plusDays(1000)).names()).startsWith("2024", "Apr", "Jul", "Oct", "2025");
+    }
+
+    @Test
+    void manyYearsAreNamedByTheYear() {
+        assertThat(CalendarScale.of(FROM, FROM.plusYears(6)).names())
+                .containsExactly("2024", "2025", "2026", "2027", "2028", "2029");
+    }
+
+    @Property(tries = 200)
+    void thereAreNeverMoreBarsThanCanBeToldApart(@ForAll @IntRange(min = 0, max = 36_500) int days) {
+        CalendarScale scale = CalendarScale.of(FROM, FROM.plusDays(days));
+        assertThat(scale.beginnings()).hasSizeLessThanOrEqualTo(18).isSorted();
+        assertThat(scale.beginnings()).allMatch(day -> day.isAfter(FROM) && !day.isAfter(FROM.plusDays(days)));
+    }
+}
