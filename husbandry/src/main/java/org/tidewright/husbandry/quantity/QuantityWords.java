@@ -34,6 +34,9 @@ final class QuantityWords {
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final double MINUTE = 60;
 
+    /** Days after which a reading that was set aside is no news any more. */
+    private static final double TOLD_BACK = 90;
+
     private final WaterQuantity quantity;
     private final ZoneId zone;
     private final Instant now;
@@ -438,6 +441,7 @@ final class QuantityWords {
     private void setAside(List<Sentence> remarks) {
         readings.subList(0, readings.size() - 1).stream()
                 .filter(judged -> judged.standing() == Estimate.Standing.SET_ASIDE)
+                .filter(judged -> judged.reading().time() > point.time() - TOLD_BACK)
                 .filter(judged -> !probed.contains(judged))
                 .reduce((before, after) -> after)
                 .ifPresent(judged -> remarks.add(Sentence.of(

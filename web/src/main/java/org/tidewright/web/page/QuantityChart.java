@@ -33,7 +33,11 @@ final class QuantityChart {
     /** What stands too far off is never thinned; but of a log that is nothing else, only what stands farthest. */
     private static final int MOST_SET_ASIDE = 40;
 
-    private static final int STROKES = 100;
+    private static final int STROKES = 80;
+
+    /** Share of the width of a phone that a name on the scale of time takes. */
+    private static final double BESIDE = 0.18;
+
     private static final int POINTS = 200;
     private static final int MOST_STEPS = 60;
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
@@ -234,7 +238,8 @@ final class QuantityChart {
         for (int i = 0; i < scale.beginnings().size(); i++) {
             double at = place(scale.beginnings().get(i).atStartOfDay(zone).toInstant());
             if (!(Math.abs(at - today) <= 0.06) && at > 0.02 && at < 0.97) {
-                marks.add(new ReadingsChart.Mark(at, scale.names().get(i), i % 3 != 1));
+                marks.add(
+                        new ReadingsChart.Mark(at, scale.names().get(i), i % 3 != 1 || Math.abs(at - today) < BESIDE));
             }
         }
         if (!Double.isNaN(today)) {
