@@ -29,6 +29,9 @@ public final class ReadingsChart {
     private static final double CAP = 4;
     private static final double DOT = 4;
 
+    /** Of a reading that stands alone where others are strokes. */
+    private static final double LONE_DOT = 2.2;
+
     /** Half of the width of a column that stands alone. */
     private static final double LONE = 0.002;
 
@@ -292,9 +295,18 @@ public final class ReadingsChart {
     private void stroke(Stroke stroke) {
         svg.open("g").has("class", "dot many").has("data-words", stroke.words());
         svg.open("svg").has("x", percent(stroke.at())).has("y", 0.0).has("overflow", "visible");
-        // A stroke of readings that are all the same is still to be seen.
+        if (stroke.least() == stroke.most()) {
+            svg.open("circle")
+                    .has("class", "mark")
+                    .has("cx", 0.0)
+                    .has("cy", y(stroke.mean()))
+                    .has("r", LONE_DOT)
+                    .close();
+            svg.close().close();
+            return;
+        }
         double upper = y(stroke.most()) - 1;
-        double lower = Math.max(upper + 2, y(stroke.least()) + 1);
+        double lower = y(stroke.least()) + 1;
         svg.open("path")
                 .has("class", "bar")
                 .has("d", "M0," + SvgWriter.number(upper) + "V" + SvgWriter.number(lower))

@@ -53,14 +53,11 @@ class ReadingsChartTest {
         assertThat(stroke.getAttribute("data-words")).isEqualTo("words");
         // The range is the same two numbers, so its lines are the ends of the stroke, a pixel within.
         List<Element> range = Xml.with(chart, "line", "class", "range");
-        String[] ends = Xml.with(chart, "path", "class", "bar")
-                .get(0)
-                .getAttribute("d")
-                .substring("M0,".length())
-                .split("V");
-        assertThat(Double.parseDouble(ends[0]))
+        String path = Xml.with(chart, "path", "class", "bar").get(0).getAttribute("d");
+        int down = path.indexOf('V');
+        assertThat(Double.parseDouble(path.substring("M0,".length(), down)))
                 .isEqualTo(Double.parseDouble(range.get(1).getAttribute("y1")) - 1);
-        assertThat(Double.parseDouble(ends[1]))
+        assertThat(Double.parseDouble(path.substring(down + 1)))
                 .isEqualTo(Double.parseDouble(range.get(0).getAttribute("y1")) + 1);
     }
 

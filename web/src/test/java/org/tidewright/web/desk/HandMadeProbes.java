@@ -7,6 +7,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -15,15 +16,15 @@ import org.tidewright.husbandry.journal.Span;
 
 /** Probes in memory, so that pages can be tested without a store. */
 public final class HandMadeProbes implements ProbeLog {
-    private final Map<String, Map<Probe, TreeMap<Instant, Double>>> systems = new LinkedHashMap<>();
+    private final Map<String, Map<Probe, NavigableMap<Instant, Double>>> systems = new LinkedHashMap<>();
 
-    private Map<Probe, TreeMap<Instant, Double>> of(String system) {
+    private Map<Probe, NavigableMap<Instant, Double>> of(String system) {
         return systems.computeIfAbsent(system, none -> new LinkedHashMap<>());
     }
 
     @Override
     public synchronized void append(String system, Probe probe, List<Value> values) {
-        TreeMap<Instant, Double> kept = of(system).computeIfAbsent(probe, none -> new TreeMap<>());
+        NavigableMap<Instant, Double> kept = of(system).computeIfAbsent(probe, none -> new TreeMap<>());
         values.forEach(value -> kept.put(value.at(), value.value()));
     }
 
@@ -34,7 +35,7 @@ public final class HandMadeProbes implements ProbeLog {
 
     @Override
     public synchronized List<Value> values(String system, Probe probe, Span span) {
-        return of(system).getOrDefault(probe, new TreeMap<>()).subMap(span.from(), span.to()).entrySet().stream()
+        return of(system).getOrDefault(probe, new TreeMap<>()).subMap(span.from(), true, span.to(), false).entrySet().stream()
                 .map(entry -> new Value(entry.getKey(), entry.getValue()))
                 .toList();
     }
