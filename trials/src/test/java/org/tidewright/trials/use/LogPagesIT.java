@@ -61,11 +61,13 @@ class LogPagesIT {
                     .isNotEqualTo(days);
             page.keyboard().press("PageDown");
             page.waitForURL(Pattern.compile(".*\\?span=30d.*"));
+            // The demo's log is shorter than the next wider span.
             page.keyboard().press("-");
-            page.waitForURL(Pattern.compile(".*\\?span=90d.*"));
+            page.waitForURL(Pattern.compile(".*\\?span=all.*"));
             assertThat(page.evaluate("document.activeElement.id")).isEqualTo("readings");
             page.goBack();
-            page.waitForFunction("document.querySelector('.spans [aria-current]').textContent === '30 days'");
+            page.locator(".spans [aria-current]", new Page.LocatorOptions().setHasText("30 days"))
+                    .waitFor();
             visit.assertNothingWentWrong();
         }
     }

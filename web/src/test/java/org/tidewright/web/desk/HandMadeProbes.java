@@ -35,7 +35,11 @@ public final class HandMadeProbes implements ProbeLog {
 
     @Override
     public synchronized List<Value> values(String system, Probe probe, Span span) {
-        return of(system).getOrDefault(probe, new TreeMap<>()).subMap(span.from(), true, span.to(), false).entrySet().stream()
+        return of(system)
+                .getOrDefault(probe, new TreeMap<>())
+                .subMap(span.from(), true, span.to(), false)
+                .entrySet()
+                .stream()
                 .map(entry -> new Value(entry.getKey(), entry.getValue()))
                 .toList();
     }
