@@ -1,6 +1,7 @@
 package org.tidewright.app.cli;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -14,6 +15,7 @@ import org.tidewright.husbandry.journal.Kind;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.json.WaterJson;
+import org.tidewright.husbandry.quantity.ProbeHours;
 import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.UnitSystem;
@@ -66,7 +68,9 @@ public final class AdviseCommand implements Callable<Integer> {
         UnitSystem units = answer.units(chosen.plan());
         try (KeptFolder folder = new KeptFolder(options.folder(), clock)) {
             List<Line> lines = folder.journal().lines(chosen.id(), Span.EVER, EnumSet.allOf(Kind.class));
-            WaterStudy study = WaterStudy.of(chosen.plan(), lines, clock.instant(), clock.getZone());
+            Instant now = clock.instant();
+            List<ProbeHours> probes = ProbeHours.of(folder.probes(), chosen.id(), now);
+            WaterStudy study = WaterStudy.of(chosen.plan(), lines, probes, now, clock.getZone());
             if (answer.asJson()) {
                 spec.commandLine().getOut().println(WaterJson.text(chosen.plan().name(), study, asked, units));
                 spec.commandLine().getOut().flush();

@@ -78,7 +78,9 @@ public final class DemoCommand implements Callable<Integer> {
     private static void invent(KeptFolder kept, Clock clock) {
         String system = Examples.NAMES.get(0);
         if (kept.journal().everything(system).isEmpty()) {
-            kept.journal().writeAll(system, DemoJournal.of(plan(), ZonedDateTime.now(clock)), written -> {});
+            DemoJournal.Invented invented = DemoJournal.of(plan(), ZonedDateTime.now(clock));
+            kept.journal().writeAll(system, invented.lines(), written -> {});
+            invented.probes().forEach((probe, values) -> kept.probes().append(system, probe, values));
         }
     }
 

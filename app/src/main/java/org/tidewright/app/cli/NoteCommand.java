@@ -2,6 +2,7 @@ package org.tidewright.app.cli;
 
 import java.io.PrintWriter;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -20,7 +21,6 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.husbandry.journal.Draft;
 import org.tidewright.husbandry.journal.Event;
-import org.tidewright.husbandry.journal.Journal;
 import org.tidewright.husbandry.journal.Kind;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.journal.Span;
@@ -28,6 +28,7 @@ import org.tidewright.husbandry.note.NoteText;
 import org.tidewright.husbandry.note.NoteWords;
 import org.tidewright.husbandry.note.UnreadableNote;
 import org.tidewright.husbandry.quantity.EarlyMove;
+import org.tidewright.husbandry.quantity.ProbeHours;
 import org.tidewright.husbandry.quantity.QuantityStudy;
 import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.plan.model.UnitSystem;
@@ -99,7 +100,7 @@ public final class NoteCommand implements Callable<Integer> {
         }
         Draft draft = new Draft(UUID.randomUUID(), when(), event, remark);
         try (KeptFolder folder = new KeptFolder(options.folder(), clock)) {
-            Optional<String> early = tooEarly(chosen, folder.journal(), event);
+            Optional<String> early = tooEarly(chosen, folder, event);
             if (early.isPresent()) {
                 new Prose(spec.commandLine().getErr())
                         .paragraph("tidewright: " + early.get()
@@ -107,34 +108,36 @@ public final class NoteCommand implements Callable<Integer> {
                 return ExitCode.INVALID;
             }
             Line kept = folder.journal().write(chosen.id(), draft);
-            tell(chosen, kept, folder.journal());
+            tell(chosen, kept, folder);
         }
         return ExitCode.HOLDS;
     }
 
-    private void tell(FolderOptions.Chosen chosen, Line kept, Journal journal) {
+    private void tell(FolderOptions.Chosen chosen, Line kept, KeptFolder folder) {
         PrintWriter out = spec.commandLine().getOut();
         Prose prose = new Prose(out);
         UnitSystem units = chosen.plan().units();
         prose.paragraph("In the log of " + chosen.plan().name() + ": " + NoteWords.of(kept.event(), units) + ", "
                 + TOLD.format(kept.at()) + ".");
         if (kept.event() instanceof Event.Reading reading) {
-            Optional<QuantityStudy> study = water(chosen, journal).of(reading.quantity());
+            Optional<QuantityStudy> study = water(chosen, folder).of(reading.quantity());
             study.ifPresent(known -> prose.paragraph(known.advice().lead().text(units)));
         }
         out.flush();
     }
 
     /** Why a lever should not be moved yet; empty where it may, or where the keeper insists. */
-    private Optional<String> tooEarly(FolderOptions.Chosen chosen, Journal journal, Event event) {
+    private Optional<String> tooEarly(FolderOptions.Chosen chosen, KeptFolder folder, Event event) {
         return event instanceof Event.LeverMoved && !allTheSame
-                ? EarlyMove.reason(water(chosen, journal), event, clock.getZone())
+                ? EarlyMove.reason(water(chosen, folder), event, clock.getZone())
                 : Optional.empty();
     }
 
-    private WaterStudy water(FolderOptions.Chosen chosen, Journal journal) {
-        List<Line> lines = journal.lines(chosen.id(), Span.EVER, EnumSet.allOf(Kind.class));
-        return WaterStudy.of(chosen.plan(), lines, clock.instant(), clock.getZone());
+    private WaterStudy water(FolderOptions.Chosen chosen, KeptFolder folder) {
+        List<Line> lines = folder.journal().lines(chosen.id(), Span.EVER, EnumSet.allOf(Kind.class));
+        Instant now = clock.instant();
+        List<ProbeHours> probes = ProbeHours.of(folder.probes(), chosen.id(), now);
+        return WaterStudy.of(chosen.plan(), lines, probes, now, clock.getZone());
     }
 
     private OffsetDateTime when() {

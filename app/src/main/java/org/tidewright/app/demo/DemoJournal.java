@@ -2,18 +2,22 @@ package org.tidewright.app.demo;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.random.RandomGenerator;
 import org.tidewright.husbandry.journal.Draft;
 import org.tidewright.husbandry.journal.Event;
+import org.tidewright.husbandry.journal.ProbeLog.Probe;
+import org.tidewright.husbandry.journal.ProbeLog.Value;
 import org.tidewright.numerics.sample.Draws;
 import org.tidewright.plan.method.QuantityUnit;
 import org.tidewright.plan.method.TestMethod;
@@ -29,7 +33,7 @@ import org.tidewright.twin.system.Levers;
 
 /**
  * Seventy days of an invented log: what the twin of the plan went through, read off by test kits with their errors, with one
- * gross slip. The doses of bicarbonate and calcium were lowered four weeks ago, and raised again three days ago.
+ * gross slip, and by two probes every hour. The doses of bicarbonate and calcium were lowered four weeks ago, and raised again three days ago.
  */
 public final class DemoJournal {
     private static final int DAYS = 70;
@@ -43,11 +47,19 @@ public final class DemoJournal {
 
     private static final int SLIP = 48;
 
+    /** An hour's mean scatters less than a single value. */
+    private static final double SCATTER_OF_PROBE = 0.3;
+
     private final ZonedDateTime begins;
     private final Course course;
     private final RandomGenerator dice = new Draws(SEED, 0).stream("readings");
     private final Map<String, Double> biases = new HashMap<>();
+    private final RandomGenerator noise = new Draws(SEED, 0).stream("probes");
     private final List<Draft> drafts = new ArrayList<>();
+    private final Map<Probe, List<Value>> probes = new LinkedHashMap<>();
+
+    /** What there is up to a time. */
+    public record Invented(List<Draft> lines, Map<Probe, List<Value>> probes) {}
 
     private DemoJournal(ZonedDateTime begins, Course course) {
         this.begins = begins;
@@ -55,7 +67,7 @@ public final class DemoJournal {
     }
 
     /** The log of a plan that doses bicarbonate and calcium, up to a time. */
-    public static List<Draft> of(Plan plan, ZonedDateTime now) {
+    public static Invented of(Plan plan, ZonedDateTime now) {
         Forecast forecast = Forecast.of(plan);
         Levers levers = forecast.twin().levers();
         List<Lever> moved = List.of(levers.get("bicarbonate dose"), levers.get("calcium dose"));
@@ -77,10 +89,14 @@ public final class DemoJournal {
         ZonedDateTime begins = now.toLocalDate().minusDays(DAYS).atStartOfDay(now.getZone());
         DemoJournal journal = new DemoJournal(begins, course);
         journal.write(moved);
+        journal.probe(WaterQuantity.TEMPERATURE, now.toInstant());
+        journal.probe(WaterQuantity.PH, now.toInstant());
         OffsetDateTime until = now.toOffsetDateTime();
-        return journal.drafts.stream()
-                .filter(draft -> draft.at().isBefore(until))
-                .toList();
+        return new Invented(
+                journal.drafts.stream()
+                        .filter(draft -> draft.at().isBefore(until))
+                        .toList(),
+                journal.probes);
     }
 
     private void write(List<Lever> moved) {
@@ -88,7 +104,7 @@ public final class DemoJournal {
                 0,
                 LocalTime.of(7, 0),
                 new Event.Observation(
-                        "This log is invented: the twin of this plan made it, with the errors of test kits, to show the pages.",
+                        "This log is invented: the twin of this plan made it, with the errors of test kits and probes, to show the pages.",
                         null));
         for (int i = 1; i < DOSES.length; i++) {
             for (Lever lever : moved) {
@@ -147,9 +163,28 @@ public final class DemoJournal {
         line(day, TESTED_AT, new Event.Reading(quantity, written, unit, key));
     }
 
+    /** Every hour; off by a bias of its method, with a scatter far below that of a value as it is shown. */
+    private void probe(WaterQuantity quantity, Instant until) {
+        TestMethod method = TestMethods.find(quantity, "probe").orElseThrow();
+        double bias = 0.6 * noise.nextGaussian() * method.biasError(truth(0, quantity));
+        double step = quantity == WaterQuantity.PH ? 0.01 : 0.1;
+        List<Value> values = new ArrayList<>();
+        for (int hour = 0; hour <= DAYS * SAMPLES_A_DAY + SAMPLES_A_DAY; hour++) {
+            Instant at = begins.toInstant().plus(Duration.ofHours(hour));
+            double shown = sample(hour, quantity) + bias + SCATTER_OF_PROBE * method.scatter() * noise.nextGaussian();
+            if (at.isBefore(until)) {
+                values.add(new Value(at, rounded(shown, step)));
+            }
+        }
+        probes.put(new Probe(quantity, method.key(), "sump, invented"), values);
+    }
+
     /** In the quantity's coherent unit, at the hour of testing. */
     private double truth(int day, WaterQuantity quantity) {
-        int sample = day * SAMPLES_A_DAY + TESTED_AT.getHour();
+        return sample(day * SAMPLES_A_DAY + TESTED_AT.getHour(), quantity);
+    }
+
+    private double sample(int sample, WaterQuantity quantity) {
         double value = course.of(told(quantity))[sample];
         // The twin tells pH on the total scale, all else in the quantity's usual unit.
         int unit = quantity == WaterQuantity.PH ? 1 : 0;

@@ -24,6 +24,7 @@ import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
+import org.tidewright.husbandry.quantity.ProbeHours;
 import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.husbandry.rehearsal.OutageReport;
@@ -79,8 +80,8 @@ public final class LiveDesk implements Desk {
 
     private record Begun(Plan plan, NewTankOrder order) {}
 
-    /** What a study of the water depends on; the time to ten minutes, over which no estimate moves. */
-    private record Read(Plan plan, List<Line> lines, Instant now) {}
+    /** What a study of the water depends on; the time to ten minutes, over which no estimate moves, nor what a probe adds. */
+    private record Read(String system, Plan plan, List<Line> lines, Instant now) {}
 
     private record Lived(Plan plan, UsualDay.Habits habits) {}
 
@@ -148,8 +149,13 @@ public final class LiveDesk implements Desk {
         Instant tenth = Instant.ofEpochSecond(now.getEpochSecond() / TEN_MINUTES * TEN_MINUTES);
         Instant asked = last.isAfter(tenth) && !last.isAfter(clock.instant()) ? last : tenth;
         return waterStudies.get(
-                new Read(view.plan(), lines, asked),
-                key -> WaterStudy.of(key.plan(), key.lines(), key.now(), clock.getZone()));
+                new Read(view.entry().id(), view.plan(), lines, asked),
+                key -> WaterStudy.of(
+                        key.plan(),
+                        key.lines(),
+                        ProbeHours.of(probes(), view.entry().id(), key.now()),
+                        key.now(),
+                        clock.getZone()));
     }
 
     @Override

@@ -19,7 +19,7 @@ class DemoJournalTest {
 
     @Test
     void itSaysThatItIsInventedAndEndsNow() {
-        List<Draft> drafts = DemoJournal.of(PLAN, NOW);
+        List<Draft> drafts = DemoJournal.of(PLAN, NOW).lines();
         assertThat(drafts.get(0).event())
                 .isInstanceOfSatisfying(
                         Event.Observation.class, seen -> assertThat(seen.seen()).contains("invented"));
@@ -29,6 +29,21 @@ class DemoJournalTest {
                         .filter(draft -> draft.event() instanceof Event.Reading reading
                                 && reading.quantity() == WaterQuantity.ALKALINITY))
                 .hasSizeBetween(20, 24);
+    }
+
+    @Test
+    void itsProbesSayThatTheyAreInventedAndSpeakEveryHour() {
+        DemoJournal.of(PLAN, NOW).probes().forEach((probe, values) -> {
+            assertThat(probe.place()).contains("invented");
+            assertThat(values).hasSizeBetween(70 * 24, 71 * 24);
+            assertThat(values).allMatch(value -> value.at().isBefore(NOW.toInstant()));
+            assertThat(values)
+                    .allMatch(value -> value.value() > probe.quantity().least()
+                            && value.value() < probe.quantity().most());
+        });
+        assertThat(DemoJournal.of(PLAN, NOW).probes().keySet())
+                .extracting(probe -> probe.quantity())
+                .containsExactly(WaterQuantity.TEMPERATURE, WaterQuantity.PH);
     }
 
     @Test

@@ -23,7 +23,11 @@ public record TestPace(@Unit("d") double every, @Unit("d") double last, TestMeth
 
     /** Of the last readings: the middle one of the times between them; a week where there is only one. */
     public static TestPace of(Estimate estimate) {
-        List<Estimate.Judged> readings = estimate.readings();
+        return of(estimate.readings());
+    }
+
+    /** Of some readings, in order of time. */
+    public static TestPace of(List<Estimate.Judged> readings) {
         List<Estimate.Judged> recent = readings.subList(Math.max(0, readings.size() - RECENT), readings.size());
         double[] between = new double[recent.size() - 1];
         for (int i = 0; i < between.length; i++) {

@@ -1,5 +1,6 @@
 package org.tidewright.husbandry.json;
 
+import java.time.Duration;
 import java.util.Optional;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
@@ -18,6 +19,9 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** What is known of a system's water as JSON; every number ends its name in its unit. */
 public final class WaterJson {
+    /** Readings older than twelve weeks are told by the log alone. */
+    private static final Duration TOLD = Duration.ofDays(84);
+
     private WaterJson() {}
 
     /**
@@ -81,14 +85,24 @@ public final class WaterJson {
         for (Stability stability : study.stability()) {
             ObjectNode one = steady.addObject();
             one.put("days_d", stability.days());
+            one.put("by_probe", stability.probed());
             known(one, "within_range", Measure.SHARE, stability.inRange());
             one.put(
                     "variation" + AdviceJson.suffix(level),
                     stability.variation() * level.unit(UnitSystem.METRIC).factor());
         }
         AdviceJson.sources(node, study.advice().sources());
+        if (study.watch() != null) {
+            ObjectNode probe = node.putObject("probe");
+            probe.put("place", study.watch().probe().place());
+            probe.put("method", study.watch().probe().method());
+            probe.put("last_hour", study.watch().last().toString());
+            probe.put("live", study.watch().live());
+        }
         ArrayNode readings = node.putArray("readings");
-        for (QuantityCourse.Dot dot : study.course().readings()) {
+        QuantityCourse course = study.course();
+        for (QuantityCourse.Dot dot :
+                course.within(course.now().minus(TOLD), course.to()).readings()) {
             ObjectNode one = readings.addObject();
             one.put("line", dot.line().toString());
             one.put("at", dot.at().toString());

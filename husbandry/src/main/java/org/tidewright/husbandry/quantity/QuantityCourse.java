@@ -1,7 +1,9 @@
 package org.tidewright.husbandry.quantity;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.UUID;
 import org.tidewright.husbandry.estimate.Estimate;
@@ -13,11 +15,11 @@ import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * A quantity over time, for a chart and its table.
+ * A quantity over time, for a chart and its table: all that is known of it, or a part.
  *
  * @param past levels up to now, in the light of all readings
  * @param ahead levels from now on, all doses left as they stand
- * @param readings in order of time
+ * @param readings of the keeper's own, in order of time; hours of a probe are not among them
  * @param doses what is dosed of it, a day, in steps; empty where nothing is
  */
 public record QuantityCourse(
@@ -28,10 +30,42 @@ public record QuantityCourse(
         List<Point> ahead,
         List<Dot> readings,
         List<Step> doses) {
-    private static final int MOST_POINTS = 240;
+    /** So many days back there is a level for each day; before that for each fourth, as keepers test twice a week. */
+    private static final double DAILY = 400;
+
+    private static final double SELDOM = 4;
 
     /** A level at a time. */
-    public record Point(Instant at, Known level) {}
+    public record Point(Instant at, Known level) {
+        private static List<Point> within(List<Point> points, Instant start, Instant end) {
+            List<Point> within = new ArrayList<>();
+            for (int i = 0; i < points.size(); i++) {
+                Point point = points.get(i);
+                if (i > 0) {
+                    Point before = points.get(i - 1);
+                    for (Instant edge : List.of(start, end)) {
+                        if (before.at.isBefore(edge) && edge.isBefore(point.at)) {
+                            within.add(before.towards(point, edge));
+                        }
+                    }
+                }
+                if (!point.at.isBefore(start) && !point.at.isAfter(end)) {
+                    within.add(point);
+                }
+            }
+            return within;
+        }
+
+        private Point towards(Point later, Instant time) {
+            double share = (double) Duration.between(at, time).toMillis()
+                    / Duration.between(at, later.at).toMillis();
+            return new Point(
+                    time,
+                    new Known(
+                            level.value() + share * (later.level.value() - level.value()),
+                            level.standardError() + share * (later.level.standardError() - level.standardError())));
+        }
+    }
 
     /**
      * A reading.
@@ -53,34 +87,74 @@ public record QuantityCourse(
     /** A dose from a time on, as what it brings a day. */
     public record Step(Instant from, @Unit("*") double brings) {}
 
-    static QuantityCourse of(Estimate estimate, @Unit("d") double from, @Unit("d") double now, @Unit("d") double to) {
+    /** All of it. */
+    static QuantityCourse of(
+            Estimate estimate, List<Estimate.Judged> readings, @Unit("d") double now, @Unit("d") double to) {
         Inputs inputs = estimate.inputs();
+        double from = Math.min(now, estimate.readings().get(0).reading().time());
         return new QuantityCourse(
                 inputs.at(from),
                 inputs.at(now),
                 inputs.at(to),
-                points(estimate, from, now),
-                points(estimate, now, to),
-                dots(estimate, from),
+                points(estimate, times(from, now)),
+                points(estimate, times(now, to)),
+                dots(inputs, readings),
                 steps(inputs, estimate.quantity(), from, now));
     }
 
-    private static List<Point> points(Estimate estimate, double from, double to) {
-        int count = (int) Math.max(2, Math.min(MOST_POINTS, Math.ceil(to - from) + 1));
-        List<Point> points = new ArrayList<>(count);
-        for (int i = 0; i < count; i++) {
-            double at = from + (to - from) * i / (count - 1);
-            points.add(new Point(estimate.inputs().at(at), estimate.at(at).level()));
-        }
-        return points;
+    /** A part of it; at its ends the level is taken from the two next to them. */
+    public QuantityCourse within(Instant start, Instant end) {
+        return new QuantityCourse(
+                start,
+                now,
+                end,
+                Point.within(past, start, end),
+                Point.within(ahead, start, end),
+                readings.stream()
+                        .filter(dot -> !dot.at().isBefore(start) && dot.at().isBefore(end))
+                        .toList(),
+                doses(start, end));
     }
 
-    private static List<Dot> dots(Estimate estimate, double from) {
-        return estimate.readings().stream()
-                .filter(judged -> judged.reading().time() >= from)
+    /** The dose that stood when it begins, and those that came within. */
+    private List<Step> doses(Instant start, Instant end) {
+        List<Step> within = new ArrayList<>();
+        for (Step step : doses) {
+            if (!step.from().isAfter(start)) {
+                within.clear();
+                within.add(new Step(start, step.brings()));
+            } else if (step.from().isBefore(end)) {
+                within.add(step);
+            }
+        }
+        return within;
+    }
+
+    /** From one to the other, both with it, no further apart than a level is wanted for. */
+    private static List<Double> times(double from, double to) {
+        List<Double> times = new ArrayList<>();
+        for (double at = to; at > from; at -= to - at < DAILY ? 1 : SELDOM) {
+            times.add(at);
+        }
+        if (times.isEmpty()) {
+            times.add(to);
+        }
+        times.add(from);
+        Collections.reverse(times);
+        return times;
+    }
+
+    private static List<Point> points(Estimate estimate, List<Double> times) {
+        return times.stream()
+                .map(at -> new Point(estimate.inputs().at(at), estimate.at(at).level()))
+                .toList();
+    }
+
+    private static List<Dot> dots(Inputs inputs, List<Estimate.Judged> readings) {
+        return readings.stream()
                 .map(judged -> new Dot(
                         judged.reading().line(),
-                        estimate.inputs().at(judged.reading().time()),
+                        inputs.at(judged.reading().time()),
                         judged.reading().value(),
                         judged.reading().method().standardError(judged.reading().value()),
                         judged.reading().method(),

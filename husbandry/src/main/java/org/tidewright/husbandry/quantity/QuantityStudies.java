@@ -1,11 +1,16 @@
 package org.tidewright.husbandry.quantity;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Advice;
 import org.tidewright.husbandry.advice.Figure;
@@ -23,14 +28,24 @@ import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.limit.Keeping;
 import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.husbandry.limit.TargetRange;
+import org.tidewright.plan.method.TestMethod;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Plan;
 
 /** Works out the study of one quantity. */
 final class QuantityStudies {
-    private static final double SHOWN_BACK = 84;
     private static final double SHOWN_AHEAD = 14;
     private static final int[] LOOKED_BACK = {30, 90};
+    private static final int HOURS = 24;
+
+    /** Days from which on something is told of how steady it was. */
+    private static final int FEWEST = 7;
+
+    /** Share of the hours that a probe must have spoken in to tell how steady its quantity was: this project's own. */
+    private static final double FOLLOWED = 0.8;
+
+    /** Days after which a probe wants to be compared: common practice is to set it monthly. */
+    private static final double COMPARED = 30;
 
     /** Of each day, so that what is told does not hang on the hour at which it is asked. */
     private static final int HOURS_LOOKED_AT = 4;
@@ -45,9 +60,20 @@ final class QuantityStudies {
     private final double now;
     private final TestPace pace;
     private final @Nullable TargetRange range;
+    private final @Nullable ProbeHours probe;
+    private final @Nullable ProbeWatch watch;
+    private final List<Estimate.Judged> own;
+    private final List<Estimate.Judged> probed;
 
     QuantityStudies(
-            Plan plan, List<Line> lines, Instant instant, ZoneId zone, Estimate estimate, DoseMoves.Before before) {
+            Plan plan,
+            List<Line> lines,
+            Instant instant,
+            ZoneId zone,
+            Estimate estimate,
+            DoseMoves.Before before,
+            Set<UUID> ofProbe,
+            @Nullable ProbeHours probe) {
         this.before = before;
         this.plan = plan;
         this.lines = lines;
@@ -56,7 +82,14 @@ final class QuantityStudies {
         this.estimate = estimate;
         quantity = estimate.quantity();
         now = estimate.inputs().time(instant);
-        pace = TestPace.of(estimate);
+        this.probe = probe;
+        watch = probe == null ? null : ProbeWatch.of(probe, instant);
+        Map<Boolean, List<Estimate.Judged>> readings = estimate.readings().stream()
+                .collect(Collectors.partitioningBy(
+                        judged -> ofProbe.contains(judged.reading().line())));
+        own = readings.getOrDefault(false, List.of());
+        probed = readings.getOrDefault(true, List.of());
+        pace = isWatched() || own.isEmpty() ? TestPace.of(estimate) : TestPace.of(own);
         range = TargetRange.of(plan, quantity).orElse(null);
     }
 
@@ -68,7 +101,7 @@ final class QuantityStudies {
                 : DoseMoves.settling(estimate.inputs(), lines, quantity, instant, pace, before)
                         .orElse(null);
         DoseAdvice decision = dosed.isPresent() && range != null ? decision(point, dosed.get(), settling) : null;
-        Instant nextTest = estimate.inputs().at(pace.next(now));
+        Instant nextTest = estimate.inputs().at(nextTest());
         QuantityWords words = new QuantityWords(
                 quantity,
                 zone,
@@ -81,7 +114,9 @@ final class QuantityStudies {
                 companion(decision, dosed.orElse(null)),
                 dosedNow(),
                 nextTest,
-                estimate.readings());
+                estimate.readings(),
+                probed,
+                watch);
         Advice advice = words.advice();
         return new QuantityStudy(
                 quantity,
@@ -96,11 +131,27 @@ final class QuantityStudies {
                 advice,
                 settling,
                 nextTest,
-                QuantityCourse.of(estimate, Math.max(first(), now - SHOWN_BACK), now, now + SHOWN_AHEAD),
+                QuantityCourse.of(estimate, own, now, now + SHOWN_AHEAD),
                 dosed.map(this::forks).orElse(List.of()),
                 estimate.inputs().at(now + SHOWN_AHEAD),
                 range == null ? List.of() : stability(range),
-                estimate.biases());
+                estimate.biases(),
+                watch);
+    }
+
+    /** Whether a probe tells it by itself. */
+    private boolean isWatched() {
+        return watch != null && watch.live();
+    }
+
+    /** What a probe watches is tested to compare the two, whoever did that last. */
+    private double nextTest() {
+        if (!isWatched()) {
+            return pace.next(now);
+        }
+        double compared =
+                own.isEmpty() ? first() : own.get(own.size() - 1).reading().time();
+        return Math.max(now, compared + COMPARED);
     }
 
     /** Of temperature, salinity, pH and oxygen no use is told: they are held, not used up. */
@@ -174,8 +225,17 @@ final class QuantityStudies {
     private List<Stability> stability(TargetRange held) {
         List<Stability> stability = new ArrayList<>();
         for (int days : LOOKED_BACK) {
+            double[] shown = probe == null || probed.isEmpty()
+                    ? new double[0]
+                    : probe.since(instant.minus(Duration.ofDays(days)));
             int known = (int) Math.min(days, Math.floor(now - first()));
-            if (known >= 7 && (stability.isEmpty() || known > stability.get(0).days())) {
+            if (known < FEWEST
+                    || (!stability.isEmpty() && known <= stability.get(0).days())) {
+                continue;
+            }
+            if (shown.length >= FOLLOWED * HOURS * known) {
+                stability.add(Stability.ofProbe(shown, off(), known, held.least(), held.most()));
+            } else {
                 Known[] levels = new Known[known * HOURS_LOOKED_AT];
                 for (int i = 0; i < levels.length; i++) {
                     levels[i] = estimate.at(now - (double) i / HOURS_LOOKED_AT).level();
@@ -184,5 +244,15 @@ final class QuantityStudies {
             }
         }
         return stability;
+    }
+
+    /** By how much the probe is off, as far as it was compared. */
+    private Known off() {
+        TestMethod method = probed.get(0).reading().method();
+        return estimate.biases().stream()
+                .filter(bias -> bias.method().equals(method))
+                .findFirst()
+                .orElseThrow()
+                .bias();
     }
 }

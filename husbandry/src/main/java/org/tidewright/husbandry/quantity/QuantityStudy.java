@@ -27,8 +27,10 @@ import org.tidewright.plan.method.WaterQuantity;
  * @param settling of a lever that was moved; null where nothing settles
  * @param nextTest when the keeper's own pace asks for the next test
  * @param forks what other doses would lead to, from the least to the greatest; empty where nothing is dosed
- * @param stability over the last 30 and 90 days, as far as there are readings; empty without a range
+ * @param stability over the last 30 and 90 days, as far as there are readings, from the values of a probe where one
+ *     followed it; empty without a range
  * @param biases of the methods it was read by
+ * @param watch the probe it is followed by; null where there is none
  */
 public record QuantityStudy(
         WaterQuantity quantity,
@@ -47,7 +49,8 @@ public record QuantityStudy(
         List<Fork> forks,
         Instant forksAt,
         List<Stability> stability,
-        List<Estimate.MethodBias> biases) {
+        List<Estimate.MethodBias> biases,
+        @Nullable ProbeWatch watch) {
 
     /** Attention a quantity calls for. */
     public enum Call {

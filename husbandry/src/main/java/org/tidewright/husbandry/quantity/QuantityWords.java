@@ -37,6 +37,9 @@ final class QuantityWords {
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final double MINUTE = 60;
 
+    /** Days after which a reading that was set aside is no news any more. */
+    private static final double TOLD_BACK = 90;
+
     private final WaterQuantity quantity;
     private final ZoneId zone;
     private final Instant now;
@@ -50,6 +53,8 @@ final class QuantityWords {
     private final double dosedNow;
     private final Instant nextTest;
     private final List<Estimate.Judged> readings;
+    private final List<Estimate.Judged> probed;
+    private final @Nullable ProbeWatch watch;
     private final Sources sources = new Sources();
     private final String log;
 
@@ -65,7 +70,9 @@ final class QuantityWords {
             @Nullable Companion companion,
             double dosedNow,
             Instant nextTest,
-            List<Estimate.Judged> readings) {
+            List<Estimate.Judged> readings,
+            List<Estimate.Judged> probed,
+            @Nullable ProbeWatch watch) {
         this.quantity = quantity;
         this.zone = zone;
         this.now = now;
@@ -79,17 +86,26 @@ final class QuantityWords {
         this.dosedNow = dosedNow;
         this.nextTest = nextTest;
         this.readings = readings;
+        this.probed = probed;
+        this.watch = watch;
         log = sources.key(
-                readings.size() + (readings.size() == 1 ? " reading of " : " readings of ") + quantity.words(),
-                Basis.YOUR_LOG,
-                "each weighed by the error of its method");
+                read(readings.size() - probed.size()), Basis.YOUR_LOG, "each weighed by the error of its method");
+    }
+
+    private String read(int own) {
+        String readings = own + (own == 1 ? " reading of " : " readings of ") + quantity.words();
+        if (watch == null) {
+            return readings;
+        }
+        String hours = own == 0 ? capital(quantity.words()) + " by " : readings + ", and ";
+        return hours + watch.words() + " by four hours of each day";
     }
 
     // ── a few words for the list ──
 
     String state(@Nullable Settling settling) {
         if (lastIsOff()) {
-            return "test again";
+            return isWatched() ? "look at it now" : "test again";
         }
         if (decision instanceof DoseAdvice.Correct) {
             return "bring it back";
@@ -99,15 +115,16 @@ final class QuantityWords {
             return "settling until " + SHORT_DAY.format(settling.until().atZone(zone));
         }
         if (isOverdue()) {
-            return "test today";
+            return isSilent() ? "its probe is silent" : "test today";
         }
-        return (isOutside() ? outside() : "steady; test by ") + SHORT_DAY.format(nextTest.atZone(zone));
+        String steady = isOutside() ? outside() : "steady; ";
+        return steady + (isWatched() ? "read by its probe" : "test by " + SHORT_DAY.format(nextTest.atZone(zone)));
     }
 
     private String outside() {
         return Objects.requireNonNull(range).holds(next.value())
-                ? "outside its range, comes back; test by "
-                : "outside its range; test by ";
+                ? "outside its range, comes back; "
+                : "outside its range; ";
     }
 
     QuantityStudy.Call call(@Nullable Settling settling) {
@@ -141,13 +158,13 @@ final class QuantityWords {
     String headline(@Nullable Settling settling) {
         String words = quantity.words();
         return switch (call(settling)) {
-            case HANDS ->
-                lastIsOff() ? "Test " + words + " again before you act." : "Bring " + words + " back into its range.";
+            case HANDS -> lastIsOff() ? again() : "Bring " + words + " back into its range.";
             case DECIDE ->
                 decision instanceof DoseAdvice.Move
                         ? "Move the dose of " + name() + "."
                         : capital(words) + " is outside its range.";
-            case TEST -> "Test " + words + " today.";
+            case TEST ->
+                isSilent() ? "See to " + watched() + ", or test " + words + " today." : "Test " + words + " today.";
             case LEAVE ->
                 "Leave the dose of " + name() + " alone until "
                         + day(Objects.requireNonNull(settling).until()) + ".";
@@ -159,8 +176,33 @@ final class QuantityWords {
         return readings.get(readings.size() - 1).standing() == Estimate.Standing.SET_ASIDE;
     }
 
+    private String again() {
+        return isWatched()
+                ? "Look at the water and at " + watched() + " now."
+                : "Test " + quantity.words() + " again before you act.";
+    }
+
+    private boolean isWatched() {
+        return watch != null && watch.live();
+    }
+
+    /** Whether a probe told it last and does not speak any more. */
+    private boolean isSilent() {
+        return watch != null
+                && !watch.live()
+                && readings.get(readings.size() - 1)
+                        .reading()
+                        .method()
+                        .key()
+                        .equals(watch.probe().method());
+    }
+
+    private String watched() {
+        return Objects.requireNonNull(watch).words();
+    }
+
     private boolean isOverdue() {
-        return !nextTest.isAfter(now.plusSeconds((long) MINUTE));
+        return !isWatched() && !nextTest.isAfter(now.plusSeconds((long) MINUTE));
     }
 
     private double outside(Known level) {
@@ -208,6 +250,13 @@ final class QuantityWords {
 
     private Sentence again(List<Sentence> remarks, List<String> cautions) {
         Estimate.Judged last = readings.get(readings.size() - 1);
+        if (isWatched()) {
+            return Sentence.of(
+                    "Look at the water and at " + watched() + " now: it last showed ",
+                    Told.level(quantity, last.reading().value()),
+                    ", " + errors(last.off())
+                            + " errors off all before. Until more of its hours agree, that is set aside.");
+        }
         remarks.add(decided(new ArrayList<>(), cautions));
         return Sentence.of(
                 "Test " + quantity.words() + " again before you act: the reading of ",
@@ -233,6 +282,13 @@ final class QuantityWords {
     private Sentence due() {
         double last = readings.get(readings.size() - 1).reading().time();
         long days = Math.max(1, Math.round(point.time() - last));
+        if (isSilent()) {
+            return Sentence.of(
+                    "See to " + watched() + ", or test " + quantity.words() + " today: it has said nothing for " + days
+                            + (days == 1 ? " day" : " days") + ", and the estimate has widened to ",
+                    figure(Told.level(quantity, point.level()), log),
+                    ".");
+        }
         return Sentence.of(
                 "Test " + quantity.words() + " today: the last test is " + days + (days == 1 ? " day" : " days")
                         + " old, and the estimate has widened to ",
@@ -381,7 +437,9 @@ final class QuantityWords {
             return Sentence.of(
                     capital(quantity.words()) + " stands at ",
                     figure(Told.level(quantity, level), log),
-                    ". Test it by " + day(nextTest) + ".");
+                    isWatched()
+                            ? ". Compare " + watched() + " with another test " + by(nextTest) + "."
+                            : ". Test it by " + day(nextTest) + ".");
         }
         double outside = outside(level);
         if (isOutside()) {
@@ -394,15 +452,15 @@ final class QuantityWords {
                     ".");
         }
         double chance = Math.max(outside, outside(next));
+        String test =
+                isWatched() ? "Compare " + watched() + " with another test " : "Test " + quantity.words() + " again ";
         return Sentence.of(
-                (chance <= DoseRule.TOO_LIKELY
-                                ? "Leave it as it is: "
-                                : "Test " + quantity.words() + " again by " + day(nextTest) + ": ")
-                        + quantity.words() + " stands at ",
+                (chance <= DoseRule.TOO_LIKELY ? "Leave it as it is: " : test + by(nextTest) + ": ") + quantity.words()
+                        + " stands at ",
                 figure(Told.level(quantity, level), log),
                 ", and the chance that it is outside ",
                 range(),
-                " then is ",
+                isWatched() ? " now or tomorrow is " : " then is ",
                 figure(Figure.exact(Measure.SHARE, Math.max(0.01, chance)), chance()),
                 ".");
     }
@@ -431,6 +489,8 @@ final class QuantityWords {
     private void setAside(List<Sentence> remarks) {
         readings.subList(0, readings.size() - 1).stream()
                 .filter(judged -> judged.standing() == Estimate.Standing.SET_ASIDE)
+                .filter(judged -> judged.reading().time() > point.time() - TOLD_BACK)
+                .filter(judged -> !probed.contains(judged))
                 .reduce((before, after) -> after)
                 .ifPresent(judged -> remarks.add(Sentence.of(
                         "A reading of ",
@@ -478,6 +538,10 @@ final class QuantityWords {
                 "Chances of what a level will be",
                 Basis.COMPUTED,
                 "from your readings, doses and water changes, with how much your use wandered so far");
+    }
+
+    private String by(Instant at) {
+        return at.isAfter(now.plusSeconds((long) MINUTE)) ? "by " + day(at) : "today";
     }
 
     private String day(Instant at) {

@@ -152,14 +152,23 @@ public final class MemoryRecords implements Journal, ProbeLog, Photos {
         return values;
     }
 
-    /** One by one where they are few enough, by the day otherwise. */
     @Override
     public List<Bin> bins(String system, Probe probe, Span span, int most) {
         List<Value> values = values(system, probe, span);
+        for (ChronoUnit length : List.of(ChronoUnit.NANOS, ChronoUnit.MINUTES, ChronoUnit.HOURS)) {
+            List<Bin> bins = bins(values, length);
+            if (bins.size() <= most) {
+                return bins;
+            }
+        }
+        return bins(values, ChronoUnit.DAYS);
+    }
+
+    private static List<Bin> bins(List<Value> values, ChronoUnit length) {
         Map<Instant, DoubleSummaryStatistics> bins = new TreeMap<>();
         for (Value value : values) {
-            Instant from = values.size() <= most ? value.at() : value.at().truncatedTo(ChronoUnit.DAYS);
-            bins.computeIfAbsent(from, none -> new DoubleSummaryStatistics()).accept(value.value());
+            bins.computeIfAbsent(value.at().truncatedTo(length), none -> new DoubleSummaryStatistics())
+                    .accept(value.value());
         }
         return bins.entrySet().stream()
                 .map(bin -> new Bin(

@@ -42,4 +42,19 @@ class StabilityTest {
         assertThat(stability.inRange().standardError())
                 .isCloseTo(Stability.of(30, once, 7.5, 8.5).inRange().standardError(), within(1e-12));
     }
+
+    @Test
+    void whatAProbeMayBeOffByMakesTheShareDoubtful() {
+        double[] shown = new double[720];
+        Arrays.fill(shown, 8.5);
+        Stability sure = Stability.ofProbe(shown, new Known(0.2, 0), 30, 7.5, 8.5);
+        assertThat(sure.inRange().value()).isEqualTo(1);
+        assertThat(sure.inRange().standardError()).isZero();
+        assertThat(sure.variation()).isCloseTo(0, within(1e-9));
+        // On the upper end, and as likely too high as too low: in or out for all the time, half and half.
+        Stability torn = Stability.ofProbe(shown, new Known(0, 0.2), 30, 7.5, 8.5);
+        assertThat(torn.inRange().value()).isCloseTo(0.5, within(0.02));
+        assertThat(torn.inRange().standardError()).isCloseTo(0.5, within(0.01));
+        assertThat(torn.probed()).isTrue();
+    }
 }

@@ -3,6 +3,7 @@ package org.tidewright.trials.use;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,64 @@ class LogPagesIT {
             page.keyboard().press("End");
             assertThat(page.locator("[data-read-line]").textContent()).isEqualTo(newest);
             visit.assertNothingWentWrong();
+        }
+    }
+
+    @Test
+    void otherDaysAreShownByKeyboardAndTheChartKeepsTheFocus() {
+        try (Visit visit = chromium.visit(Screen.DESK_LIGHT)) {
+            Page page = open(visit, SYSTEM + "water/temperature");
+            page.locator("[data-readings]").focus();
+            page.keyboard().press("+");
+            page.waitForURL(Pattern.compile(".*/water/temperature\\?span=30d.*"));
+            String days = page.locator("svg.readings-chart").getAttribute("aria-label");
+            page.keyboard().press("PageUp");
+            page.waitForURL(Pattern.compile(".*\\?from=.*"));
+            assertThat(page.locator("svg.readings-chart").getAttribute("aria-label"))
+                    .isNotEqualTo(days);
+            page.keyboard().press("PageDown");
+            page.waitForURL(Pattern.compile(".*\\?span=30d.*"));
+            // The demo's log is shorter than the next wider span.
+            page.keyboard().press("-");
+            page.waitForURL(Pattern.compile(".*\\?span=all.*"));
+            assertThat(page.evaluate("document.activeElement.id")).isEqualTo("readings");
+            page.goBack();
+            page.locator(".spans [aria-current]", new Page.LocatorOptions().setHasText("30 days"))
+                    .waitFor();
+            visit.assertNothingWentWrong();
+        }
+    }
+
+    @Test
+    void theDaysThatAreDrawnOverAreLookedAt() {
+        try (Visit visit = chromium.visit(Screen.DESK_LIGHT)) {
+            Page page = open(visit, SYSTEM + "water/alkalinity");
+            BoundingBox chart = page.locator("svg.readings-chart").boundingBox();
+            page.mouse().move(chart.x + 0.5 * chart.width, chart.y + 60);
+            page.mouse().down();
+            page.mouse().move(chart.x + 0.7 * chart.width, chart.y + 60);
+            page.mouse().up();
+            page.waitForURL(Pattern.compile(".*\\?from=\\d{4}-\\d\\d-\\d\\d&to=\\d{4}-\\d\\d-\\d\\d.*"));
+            assertThat(page.locator("svg.readings-chart .now").count()).isZero();
+            visit.assertNothingWentWrong();
+        }
+    }
+
+    @Test
+    void readingsAndProbesAreToldInNumbersAndOtherDaysAreShownWithoutScript() {
+        try (Visit visit = chromium.visitWithoutScript(Screen.PHONE_LIGHT)) {
+            Page page = open(visit, SYSTEM + "water/ph");
+            assertThat(page.locator("svg.readings-chart .dot .mark").first().isVisible())
+                    .isTrue();
+            page.locator(".spans a", new Page.LocatorOptions().setHasText("30 days"))
+                    .click();
+            page.waitForURL(Pattern.compile(".*/water/ph\\?span=30d.*"));
+            assertThat(page.locator(".tables").textContent()).contains("the probe “sump, invented”", "Least", "Most");
+            page.locator("#from").fill("2020-01-01");
+            page.locator("#to").fill("2019-01-01");
+            page.locator(".own-days button").click();
+            assertThat(page.locator("#to-fault").textContent()).contains("expected 1 January 2020 or later");
+            assertThat(page.locator("#from").inputValue()).isEqualTo("2020-01-01");
         }
     }
 
@@ -95,7 +154,9 @@ class LogPagesIT {
     @ParameterizedTest
     @EnumSource(Screen.class)
     void nothingIsWrongOnAnyScreen(Screen screen) {
-        for (String path : new String[] {"today", "water", "water/phosphate", "log"}) {
+        for (String path : new String[] {
+            "today", "water", "water/phosphate", "water/temperature?span=all", "water/ph?span=30d", "log"
+        }) {
             try (Visit visit = chromium.visit(screen)) {
                 open(visit, SYSTEM + path);
                 visit.assertNothingWentWrong();

@@ -3,13 +3,17 @@ package org.tidewright.web.chart;
 import static org.tidewright.web.chart.TraceChart.percent;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.web.drawing.SvgWriter;
 
 /**
- * A quantity over weeks: readings with the bar of their error, the estimate with its band, what is to be expected, the range
+ * A quantity over days or years: readings with the bar of their error, or strokes from the least of many to the most, what a
+ * probe said as a band from least to most with its mean, the estimate with its band, what is to be expected, the range
  * it is held in, what settles, and the dose in a strip of its own below, on the same scale of time.
  */
 public final class ReadingsChart {
@@ -25,6 +29,18 @@ public final class ReadingsChart {
     private static final double CAP = 4;
     private static final double DOT = 4;
 
+    /** Of a reading that stands alone where others are strokes. */
+    private static final double LONE_DOT = 2.2;
+
+    /** Half of the width of a column that stands alone. */
+    private static final double LONE = 0.002;
+
+    /** Readings set aside that are told beside their mark. */
+    private static final int FEW = 3;
+
+    /** Share of the width that the words of a dose take. */
+    private static final double WORDS = 0.13;
+
     /**
      * A reading.
      *
@@ -34,6 +50,12 @@ public final class ReadingsChart {
      * @param words it is told in
      */
     public record Dot(double at, double value, double half, boolean square, boolean setAside, String words) {}
+
+    /** Many readings that stand too close to be drawn one by one. */
+    public record Stroke(double at, double least, double mean, double most, String words) {}
+
+    /** What a probe said, drawn already by its band, in words. */
+    public record Told(double at, double value, String words) {}
 
     /** The estimate at a place, with the ends of its band. */
     public record Point(double at, double middle, double low, double high) {}
@@ -52,12 +74,18 @@ public final class ReadingsChart {
      *
      * @param least of the range; NaN for none
      * @param most of the range; NaN for none
-     * @param today place of now
+     * @param strokes in place of dots where there are too many; dots are then those set aside
+     * @param probe stretches in which a probe spoke without a break
+     * @param told by the probe at some places
+     * @param today place of now; NaN where it is not on the chart
      * @param bars places at which the bars of the scale change
      */
     public record Content(
-            String told,
+            String label,
             List<Dot> dots,
+            List<Stroke> strokes,
+            List<List<Thinned.Column>> probe,
+            List<Told> told,
             List<Point> past,
             List<Point> ahead,
             double least,
@@ -81,6 +109,14 @@ public final class ReadingsChart {
         content.dots().forEach(dot -> {
             shown.add(dot.value() - (dot.setAside() ? 0 : dot.half()));
             shown.add(dot.value() + (dot.setAside() ? 0 : dot.half()));
+        });
+        content.strokes().forEach(stroke -> {
+            shown.add(stroke.least());
+            shown.add(stroke.most());
+        });
+        content.probe().stream().flatMap(List::stream).forEach(column -> {
+            shown.add(column.least());
+            shown.add(column.most());
         });
         content.past().forEach(point -> {
             shown.add(point.low());
@@ -109,12 +145,12 @@ public final class ReadingsChart {
                 .has("class", "readings-chart")
                 .has("height", HEIGHT + strip + BAR + FOOT)
                 .has("role", "img")
-                .has("aria-label", content.told());
+                .has("aria-label", content.label());
         settles();
         levels();
         range();
         stretched();
-        content.dots().forEach(this::dot);
+        marks();
         doses();
         time();
         return svg.close().finished();
@@ -186,6 +222,7 @@ public final class ReadingsChart {
                 .has("aria-hidden", "true");
         band("expected", content.ahead());
         band("doubt", content.past());
+        content.probe().forEach(this::probe);
         curve("curve", content.past());
         curve("curve ahead", content.ahead());
         svg.close();
@@ -217,6 +254,82 @@ public final class ReadingsChart {
         }
     }
 
+    /** A band from least to most, and a line through the means; a lone column is widened to be seen. */
+    private void probe(List<Thinned.Column> columns) {
+        StringBuilder band = new StringBuilder();
+        StringBuilder mean = new StringBuilder();
+        Thinned.Column first = columns.get(0);
+        double widened = columns.size() == 1 ? LONE : 0;
+        step(band, first.at() - widened, first.most());
+        columns.forEach(column -> step(band, column.at() + widened, column.most()));
+        for (int i = columns.size() - 1; i >= 0; i--) {
+            step(band, columns.get(i).at() + widened, columns.get(i).least());
+        }
+        step(band, first.at() - widened, first.least());
+        step(mean, first.at() - widened, first.mean());
+        columns.forEach(column -> step(mean, column.at() + widened, column.mean()));
+        svg.open("path")
+                .has("class", "probe")
+                .has("d", band.append('Z').toString())
+                .close();
+        svg.open("path").has("class", "probe-mean").has("d", mean.toString()).close();
+    }
+
+    /** In order of place, as keys step through them. */
+    private void marks() {
+        TreeMap<Double, List<Runnable>> marks = new TreeMap<>();
+        // What is struck through says so by itself where there is no room for the words.
+        boolean named = content.dots().stream().filter(Dot::setAside).count() <= FEW;
+        content.dots()
+                .forEach(dot -> marks.computeIfAbsent(dot.at(), none -> new ArrayList<>())
+                        .add(() -> dot(dot, named)));
+        content.strokes()
+                .forEach(stroke -> marks.computeIfAbsent(stroke.at(), none -> new ArrayList<>())
+                        .add(() -> stroke(stroke)));
+        content.told()
+                .forEach(told -> marks.computeIfAbsent(told.at(), none -> new ArrayList<>())
+                        .add(() -> told(told)));
+        marks.values().forEach(here -> here.forEach(Runnable::run));
+    }
+
+    private void stroke(Stroke stroke) {
+        svg.open("g").has("class", "dot many").has("data-words", stroke.words());
+        svg.open("svg").has("x", percent(stroke.at())).has("y", 0.0).has("overflow", "visible");
+        if (stroke.least() == stroke.most()) {
+            svg.open("circle")
+                    .has("class", "mark")
+                    .has("cx", 0.0)
+                    .has("cy", y(stroke.mean()))
+                    .has("r", LONE_DOT)
+                    .close();
+            svg.close().close();
+            return;
+        }
+        double upper = y(stroke.most()) - 1;
+        double lower = y(stroke.least()) + 1;
+        svg.open("path")
+                .has("class", "bar")
+                .has("d", "M0," + SvgWriter.number(upper) + "V" + SvgWriter.number(lower))
+                .close();
+        svg.open("path")
+                .has("class", "mark")
+                .has("d", "M-2.5," + SvgWriter.number(y(stroke.mean())) + "h5")
+                .close();
+        svg.close().close();
+    }
+
+    /** Seen only while it is the one that is told. */
+    private void told(Told told) {
+        svg.open("g").has("class", "dot told").has("data-words", told.words());
+        svg.open("circle")
+                .has("class", "mark")
+                .has("cx", percent(told.at()))
+                .has("cy", y(told.value()))
+                .has("r", DOT)
+                .close();
+        svg.close();
+    }
+
     private void step(StringBuilder path, double at, double value) {
         path.append(path.length() == 0 ? 'M' : 'L')
                 .append(SvgWriter.number(BOX * at))
@@ -224,7 +337,7 @@ public final class ReadingsChart {
                 .append(SvgWriter.number(y(value)));
     }
 
-    private void dot(Dot dot) {
+    private void dot(Dot dot, boolean named) {
         svg.open("g").has("class", dot.setAside() ? "dot aside" : "dot").has("data-words", dot.words());
         svg.open("svg").has("x", percent(dot.at())).has("y", 0.0).has("overflow", "visible");
         double upper = y(dot.value() + dot.half());
@@ -258,9 +371,13 @@ public final class ReadingsChart {
                     .has("class", "struck")
                     .has("d", "M-7," + SvgWriter.number(y + 7) + "l14,-14")
                     .close();
+        }
+        if (dot.setAside() && named) {
+            boolean late = dot.at() > 0.85;
             svg.open("text")
                     .has("class", "halo")
-                    .has("x", 11.0)
+                    .has("x", late ? -11.0 : 11.0)
+                    .has("text-anchor", late ? "end" : "start")
                     .has("y", y + 4)
                     .text("set aside")
                     .close();
@@ -279,6 +396,7 @@ public final class ReadingsChart {
         }
         double most = content.doses().stream().mapToDouble(Step::amount).max().orElse(1);
         double floor = HEIGHT + strip;
+        Set<Step> named = named(content.doses());
         for (int i = 0; i < content.doses().size(); i++) {
             Step step = content.doses().get(i);
             double to =
@@ -300,6 +418,9 @@ public final class ReadingsChart {
                         .close();
                 svg.close();
             }
+            if (!named.contains(step)) {
+                continue;
+            }
             boolean late = step.at() > 0.85;
             svg.open("text")
                     .has("class", "halo")
@@ -311,6 +432,19 @@ public final class ReadingsChart {
                     .close();
         }
         line("floor", 0, 1, floor, floor);
+    }
+
+    /** Those whose words have room, the last one first. */
+    private static Set<Step> named(List<Step> steps) {
+        Set<Step> named = new HashSet<>();
+        double next = Double.POSITIVE_INFINITY;
+        for (int i = steps.size() - 1; i >= 0; i--) {
+            if (next - steps.get(i).at() >= WORDS || next > 1) {
+                named.add(steps.get(i));
+                next = steps.get(i).at();
+            }
+        }
+        return named;
     }
 
     private void time() {
@@ -334,6 +468,9 @@ public final class ReadingsChart {
                     .has("text-anchor", mark.at() < 0.03 ? "start" : mark.at() > 0.97 ? "end" : "middle")
                     .text(mark.words())
                     .close();
+        }
+        if (Double.isNaN(content.today())) {
+            return;
         }
         line("today", content.today(), content.today(), TOP + 6, y - 2);
         svg.open("svg").has("x", percent(content.today())).has("y", 0.0).has("overflow", "visible");

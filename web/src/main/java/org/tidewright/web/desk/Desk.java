@@ -70,16 +70,16 @@ public interface Desk {
     /** Where lines about all systems are kept. */
     Journal journal();
 
-    /** Where values of probes of all systems are kept. */
+    /** What the probes of all systems said. */
     ProbeLog probes();
 
-    /** Both at once, for what is to stand in each or in none. */
+    /** Journal and probes at once, for what is to stand in each or in none. */
     BothLogs bothLogs();
 
     /** The pictures that lines of the log refer to. */
     Photos photos();
 
-    /** What is known of a system's water now, from its journal. */
+    /** What is known of a system's water now, from its journal and its probes. */
     WaterStudy water(SystemView view);
 
     /** The time where the systems stand. */

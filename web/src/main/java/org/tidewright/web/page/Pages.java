@@ -93,18 +93,20 @@ public final class Pages {
         return html("today", chrome, TodayPage.of(desk, view, token, entering, typed, justKept, reader));
     }
 
+    /** The water by one quantity. */
+    public String water(SystemView view, QuantityPage page, Reader reader) {
+        Chrome chrome = reader.around("Water: " + view.entry().name(), "water", 14, desk.systems(), view.entry());
+        return html("water", chrome, page);
+    }
+
     /**
-     * The water by one quantity.
+     * What the water's page shows.
      *
      * @param asked null for the one that usually matters most
+     * @param query which days its chart shows
      */
-    public String water(SystemView view, @Nullable WaterQuantity asked, Reader reader) {
-        Chrome chrome = reader.around("Water: " + view.entry().name(), "water", 14, desk.systems(), view.entry());
-        UnitSystem units = reader.units(view.entry());
-        return html(
-                "water",
-                chrome,
-                QuantityPage.of(view, desk.water(view), asked, desk.clock().getZone(), units));
+    public QuantityPage quantity(SystemView view, @Nullable WaterQuantity asked, Levers.Query query, Reader reader) {
+        return QuantityPage.of(desk, view, asked, query, reader.units(view.entry()));
     }
 
     /** Dosing solutions from pure salts. */

@@ -2,16 +2,17 @@ package org.tidewright.web.page;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.advice.Measure;
+import org.tidewright.husbandry.dosing.Settling;
 import org.tidewright.husbandry.limit.TargetRange;
 import org.tidewright.husbandry.quantity.QuantityCourse;
 import org.tidewright.husbandry.quantity.QuantityStudy;
@@ -19,42 +20,66 @@ import org.tidewright.husbandry.quantity.Told;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.web.chart.ReadingsChart;
+import org.tidewright.web.chart.Thinned;
 
 /** From a study to what its chart draws: the reader's units, places on the scale of time, words. */
 final class QuantityChart {
     /** Nine of ten normal values lie within so many standard errors. */
     private static final double NINE_OF_TEN = 1.645;
 
-    private static final int MOST_BARS = 16;
-    private static final double DAY = 86_400;
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    /** Readings that are drawn one by one: at a width of 390 pixels their bars would else run into each other. */
+    private static final int MOST_DOTS = 120;
+
+    /** What stands too far off is never thinned; but of a log that is nothing else, only what stands farthest. */
+    private static final int MOST_SET_ASIDE = 40;
+
+    private static final int STROKES = 80;
+
+    /** Share of the width of a phone that a name on the scale of time takes. */
+    private static final double BESIDE = 0.18;
+
+    private static final int POINTS = 200;
+    private static final int MOST_STEPS = 60;
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY_READ = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
     private final QuantityStudy study;
     private final QuantityCourse course;
+    private final ProbeBand probe;
+    private final ChartSpan span;
     private final ZoneId zone;
     private final UnitSystem units;
     private final Measure.Unit unit;
 
-    private QuantityChart(QuantityStudy study, ZoneId zone, UnitSystem units) {
+    private QuantityChart(QuantityStudy study, ProbeBand probe, ChartSpan span, ZoneId zone, UnitSystem units) {
         this.study = study;
+        this.probe = probe;
+        this.span = span;
         this.zone = zone;
         this.units = units;
-        course = study.course();
+        course = study.course().within(span.start(zone), span.end(zone));
         unit = Told.level(study.quantity()).unit(units);
     }
 
-    static ReadingsChart.Content of(QuantityStudy study, ZoneId zone, UnitSystem units) {
-        return new QuantityChart(study, zone, units).content();
+    static ReadingsChart.Content of(
+            QuantityStudy study, ProbeBand probe, ChartSpan span, ZoneId zone, UnitSystem units) {
+        return new QuantityChart(study, probe, span, zone, units).content();
     }
 
     private ReadingsChart.Content content() {
         TargetRange range = study.range();
+        boolean many = course.readings().size() > MOST_DOTS;
+        CalendarScale scale = CalendarScale.of(span.from(), span.to().plusDays(span.ahead()));
+        double today = inside(course.now()) ? place(course.now()) : Double.NaN;
         return new ReadingsChart.Content(
-                told(),
-                course.readings().stream().map(this::dot).toList(),
+                label(),
+                (many ? setAside() : course.readings()).stream().map(this::dot).toList(),
+                many ? strokes() : List.of(),
+                probe.drawn(unit),
+                course.readings().isEmpty() ? probe.told(study.quantity(), zone, units) : List.of(),
                 points(course.past()),
                 points(course.ahead()),
                 range == null ? Double.NaN : unit.shown(range.least()),
@@ -62,21 +87,33 @@ final class QuantityChart {
                 "range " + range(study, units),
                 settles(),
                 doses(),
-                place(course.now()),
-                bars(),
-                marks());
+                today,
+                bars(scale),
+                marks(scale, today));
     }
 
-    private String told() {
-        return study.quantity().words() + " from " + day(course.from(), zone) + " to " + day(course.to(), zone) + ": "
-                + course.readings().size()
-                + " readings, the estimate with its band, and what is to be expected. The table below holds every reading;"
-                + " use the left and right arrow keys to step through them.";
+    private String label() {
+        return study.quantity().words() + " from " + DATE.format(span.from()) + " to "
+                + DATE.format(span.to().plusDays(span.ahead())) + ": "
+                + course.readings().size() + (course.readings().size() == 1 ? " reading" : " readings")
+                + (probe.isEmpty() ? "" : ", what " + probe.words() + " said")
+                + ", the estimate with its band, and what is to be expected. The table below holds every reading;"
+                + " use the left and right arrow keys to step through them, plus and minus to look closer or wider, Page Up"
+                + " and Page Down to go back and forward.";
+    }
+
+    private boolean inside(Instant at) {
+        return !at.isBefore(course.from()) && !at.isAfter(course.to());
     }
 
     private double place(Instant at) {
-        double whole = Duration.between(course.from(), course.to()).toMillis();
-        double share = Duration.between(course.from(), at).toMillis() / whole;
+        return place(at, course.from(), course.to());
+    }
+
+    /** As a share of the width, held between its ends. */
+    static double place(Instant at, Instant from, Instant to) {
+        double share = (double) Duration.between(from, at).toMillis()
+                / Duration.between(from, to).toMillis();
         return Math.max(0, Math.min(1, share));
     }
 
@@ -92,71 +129,122 @@ final class QuantityChart {
                 words(dot, study.quantity(), zone, units));
     }
 
-    private List<ReadingsChart.Point> points(List<QuantityCourse.Point> points) {
-        return points.stream()
-                .map(point -> new ReadingsChart.Point(
-                        place(point.at()),
-                        unit.shown(point.level().value()),
-                        unit.shown(point.level().value()
-                                - NINE_OF_TEN * point.level().standardError()),
-                        unit.shown(point.level().value()
-                                + NINE_OF_TEN * point.level().standardError())))
+    private List<QuantityCourse.Dot> setAside() {
+        return course.readings().stream()
+                .filter(QuantityCourse.Dot::setAside)
+                .sorted(Comparator.comparingDouble(dot -> -Math.abs(dot.off())))
+                .limit(MOST_SET_ASIDE)
                 .toList();
     }
 
-    private ReadingsChart.@Nullable Settles settles() {
-        return study.settling() == null
-                ? null
-                : new ReadingsChart.Settles(
-                        place(study.settling().moved()),
-                        place(study.settling().until()),
-                        SHORT.format(study.settling().until().atZone(zone)));
+    private List<ReadingsChart.Stroke> strokes() {
+        List<Thinned.Value> values = course.readings().stream()
+                .filter(dot -> !dot.setAside())
+                .map(dot -> Thinned.Value.of(place(dot.at()), dot.value()))
+                .toList();
+        return Thinned.of(values, STROKES).stream().map(this::stroke).toList();
     }
 
+    private ReadingsChart.Stroke stroke(Thinned.Column column) {
+        return new ReadingsChart.Stroke(
+                column.at(),
+                unit.shown(column.least()),
+                unit.shown(column.mean()),
+                unit.shown(column.most()),
+                days(column, course.from(), course.to(), zone) + ": "
+                        + column.count() + (column.count() == 1 ? " reading, " : " readings, ")
+                        + ProbeBand.spread(column, study.quantity(), units) + ".");
+    }
+
+    /** {@code Mon 3 Mar 2025 to Thu 6 Mar 2025}. */
+    static String days(Thinned.Column column, Instant from, Instant to, ZoneId zone) {
+        DateTimeFormatter day = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+        double whole = Duration.between(from, to).toMillis();
+        String first =
+                day.format(from.plusMillis(Math.round(column.from() * whole)).atZone(zone));
+        String last =
+                day.format(from.plusMillis(Math.round(column.to() * whole)).atZone(zone));
+        return first.equals(last) ? first : first + " to " + last;
+    }
+
+    /** No more than can be told apart; of those that fall together the band holds all. */
+    private List<ReadingsChart.Point> points(List<QuantityCourse.Point> points) {
+        int apart = (int) Math.ceil(points.size() / (double) POINTS);
+        List<ReadingsChart.Point> drawn = new ArrayList<>();
+        for (int i = 0; i < points.size(); i += apart) {
+            drawn.add(point(points.subList(i, Math.min(points.size(), i + apart))));
+        }
+        if (apart > 1) {
+            drawn.add(point(points.subList(points.size() - 1, points.size())));
+        }
+        return drawn;
+    }
+
+    private ReadingsChart.Point point(List<QuantityCourse.Point> together) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (QuantityCourse.Point point : together) {
+            low = Math.min(
+                    low, point.level().value() - NINE_OF_TEN * point.level().standardError());
+            high = Math.max(
+                    high, point.level().value() + NINE_OF_TEN * point.level().standardError());
+        }
+        return new ReadingsChart.Point(
+                place(together.get(0).at()),
+                unit.shown(together.get(0).level().value()),
+                unit.shown(low),
+                unit.shown(high));
+    }
+
+    private ReadingsChart.@Nullable Settles settles() {
+        Settling settling = study.settling();
+        return settling == null
+                        || !settling.moved().isBefore(course.to())
+                        || !settling.until().isAfter(course.from())
+                ? null
+                : new ReadingsChart.Settles(
+                        place(settling.moved()),
+                        place(settling.until()),
+                        SHORT.format(settling.until().atZone(zone)));
+    }
+
+    /** Where doses were moved too often to be told apart, each stretch of the width keeps the last of its moves. */
     private List<ReadingsChart.Step> doses() {
         List<ReadingsChart.Step> steps = new ArrayList<>();
+        int last = -1;
         for (QuantityCourse.Step step : course.doses()) {
-            Figure brings = Told.use(study.quantity(), step.brings());
-            FigureText text = FigureText.of(brings, units);
+            FigureText text = FigureText.of(Told.use(study.quantity(), step.brings()), units);
+            double at = place(step.from());
+            int column = course.doses().size() > MOST_STEPS ? (int) (MOST_STEPS * at) : last + 1;
+            if (column == last) {
+                steps.remove(steps.size() - 1);
+            }
+            last = column;
             steps.add(new ReadingsChart.Step(
-                    place(step.from()), step.brings(), steps.isEmpty() ? "doses bring " + text.line() : text.value()));
+                    at, step.brings(), steps.isEmpty() ? "doses bring " + text.line() : text.value()));
         }
         return steps;
     }
 
-    /** Bars of a week, or of so many that they can be told apart, from Monday to Monday. */
-    private List<Double> bars() {
+    private List<Double> bars(CalendarScale scale) {
         List<Double> bars = new ArrayList<>(List.of(0.0));
-        mondays().forEach(monday -> bars.add(place(monday.atStartOfDay(zone).toInstant())));
+        scale.beginnings().forEach(day -> bars.add(place(day.atStartOfDay(zone).toInstant())));
         bars.add(1.0);
         return bars;
     }
 
-    private List<LocalDate> mondays() {
-        LocalDate first = course.from().atZone(zone).toLocalDate();
-        LocalDate last = course.to().atZone(zone).toLocalDate();
-        long weeks = Math.max(1, (long)
-                Math.ceil(Duration.between(course.from(), course.to()).toSeconds() / (7 * DAY) / MOST_BARS));
-        List<LocalDate> mondays = new ArrayList<>();
-        LocalDate monday = first.plusDays(7 - first.getDayOfWeek().getValue() + 1);
-        while (monday.isBefore(last)) {
-            mondays.add(monday);
-            monday = monday.plusWeeks(weeks);
-        }
-        return mondays;
-    }
-
-    private List<ReadingsChart.Mark> marks() {
-        double today = place(course.now());
+    private List<ReadingsChart.Mark> marks(CalendarScale scale, double today) {
         List<ReadingsChart.Mark> marks = new ArrayList<>();
-        List<LocalDate> mondays = mondays();
-        for (int i = 0; i < mondays.size(); i++) {
-            double at = place(mondays.get(i).atStartOfDay(zone).toInstant());
-            if (Math.abs(at - today) > 0.06 && at > 0.02 && at < 0.97) {
-                marks.add(new ReadingsChart.Mark(at, DATE.format(mondays.get(i)), i % 3 != 1));
+        for (int i = 0; i < scale.beginnings().size(); i++) {
+            double at = place(scale.beginnings().get(i).atStartOfDay(zone).toInstant());
+            if (!(Math.abs(at - today) <= 0.06) && at > 0.02 && at < 0.97) {
+                marks.add(
+                        new ReadingsChart.Mark(at, scale.names().get(i), i % 3 != 1 || Math.abs(at - today) < BESIDE));
             }
         }
-        marks.add(new ReadingsChart.Mark(today, "today", false));
+        if (!Double.isNaN(today)) {
+            marks.add(new ReadingsChart.Mark(today, "today", false));
+        }
         return marks;
     }
 
@@ -167,7 +255,7 @@ final class QuantityChart {
         String surprise = dot.setAside()
                 ? "It stands too far off all others and was set aside."
                 : Math.abs(dot.off()) < 2 ? "No surprise." : "A little off; test again if the next one is too.";
-        return WEEKDAY.format(dot.at().atZone(zone)) + ": read " + read.line() + " by "
+        return DAY_READ.format(dot.at().atZone(zone)) + ": read " + read.line() + " by "
                 + dot.method().name() + "; " + expected.line() + " was to be expected. " + surprise;
     }
 

@@ -16,6 +16,7 @@ import org.tidewright.web.page.Levers;
 import org.tidewright.web.page.NewTankForm;
 import org.tidewright.web.page.NutrientForm;
 import org.tidewright.web.page.Pages;
+import org.tidewright.web.page.QuantityPage;
 import org.tidewright.web.page.Reader;
 import org.tidewright.web.page.WaterDeskPage;
 import org.tidewright.web.page.WaterForm;
@@ -65,7 +66,13 @@ public final class SystemRoutes {
     }
 
     private void water(Context ctx, @Nullable WaterQuantity asked) {
-        Answers.html(ctx, pages.water(system(desk, ctx), asked, Readers.of(ctx, assets)));
+        SystemView view = system(desk, ctx);
+        Reader reader = Readers.of(ctx, assets);
+        QuantityPage page = pages.quantity(view, asked, ctx::queryParam, reader);
+        if (page.refused()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        Answers.html(ctx, pages.water(view, page, reader));
     }
 
     private static WaterQuantity quantity(Context ctx) {

@@ -39,6 +39,7 @@ import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
+import org.tidewright.husbandry.quantity.ProbeHours;
 import org.tidewright.husbandry.quantity.WaterStudy;
 import org.tidewright.husbandry.rehearsal.Crossing;
 import org.tidewright.husbandry.rehearsal.OutageReport;
@@ -128,6 +129,7 @@ public class HandMadeDesk implements Desk {
         return WaterStudy.of(
                 view.plan(),
                 journal.lines(view.entry().id(), Span.EVER, EnumSet.allOf(Kind.class)),
+                ProbeHours.of(probes, view.entry().id(), CLOCK.instant()),
                 CLOCK.instant(),
                 CLOCK.getZone());
     }

@@ -178,7 +178,8 @@ class LogRoutesTest {
         HttpResponse<String> answer = visitor.post(today, form);
         assertThat(answer.statusCode()).isEqualTo(303);
         String location = answer.headers().firstValue("Location").orElseThrow();
-        assertThat(visitor.get(location).body()).contains("In the log. Saturday 7 March: read 8.2", "No surprise.");
+        assertThat(visitor.get(location).body())
+                .contains("In the log. Saturday 7 March 2026: read 8.2", "No surprise.");
 
         form.put("id", UUID.randomUUID().toString());
         form.put("value", "eight");
