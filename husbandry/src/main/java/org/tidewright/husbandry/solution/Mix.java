@@ -29,13 +29,9 @@ public enum Mix {
             Salt.SODIUM_BICARBONATE,
             80,
             "alkalinity and calcium",
-            "two parts that match: bicarbonate, calcium chloride"),
+            "two parts: bicarbonate, calcium"),
     CARBONATE_PAIR(
-            Supply.ALKALINITY,
-            Salt.SODIUM_CARBONATE,
-            150,
-            "alkalinity and calcium",
-            "two parts that match: carbonate, calcium chloride"),
+            Supply.ALKALINITY, Salt.SODIUM_CARBONATE, 150, "alkalinity and calcium", "two parts: carbonate, calcium"),
     POTASSIUM(Supply.POTASSIUM, Salt.POTASSIUM_CHLORIDE, 50, "potassium", "potassium chloride"),
     NITRATE(Supply.NITRATE, Salt.SODIUM_NITRATE, 14, "nitrate", "sodium nitrate"),
     PHOSPHATE(Supply.PHOSPHATE, Salt.SODIUM_PHOSPHATE, 1.3, "phosphate", "monosodium phosphate, anhydrous");

@@ -27,6 +27,9 @@ final class ResidueWords {
     /** Salts that go by the day in milligrams are not worth a bottle. */
     private static final double WORTH_DOSING = 0.1e-3;
 
+    /** Calcium drawn out of the water in a year, mol/m^3, at which keepers dose it: a tenth of the sea's; common practice. */
+    private static final double DRAWN = 1;
+
     private static final double NOTHING = 1e-9;
 
     /** Larger water changes are no habit; common practice. */
@@ -98,6 +101,8 @@ final class ResidueWords {
     private Sentence lead() {
         if (leavesNothing()) {
             return Sentence.of("Dose on: these leave no salt behind, for calcification takes all that they bring.");
+        } else if (course.gathered(MajorIon.CALCIUM, ResidueCourse.YEAR) < -DRAWN) {
+            return calciumToo();
         }
         Object salt = Sentence.figure(told(Measure.SALT_STRENGTH, gathered()), sources.balance());
         Object rise = told(Measure.SALINITY, Math.abs(creep()));
@@ -125,6 +130,16 @@ final class ResidueWords {
                 ".");
     }
 
+    private Sentence calciumToo() {
+        double drawn =
+                -DAY * course.residue().amount(MajorIon.CALCIUM) * MajorIon.CALCIUM.molarMass() / course.volume();
+        return Sentence.of(
+                Sentence.alarm("Dose calcium too:"),
+                " with the alkalinity of these doses skeletons take ",
+                Sentence.figure(told(Measure.CONCENTRATION_A_DAY, drawn), sources.balance()),
+                " more calcium than comes with them, and the water’s own runs down within the year.");
+    }
+
     private Sentence whatItIs() {
         double other = course.residue().besidesTableSalt();
         Figure mass = told(Measure.SMALL_MASS, DAY * course.residue().mass());
@@ -146,8 +161,7 @@ final class ResidueWords {
         for (int i = 0; i < TOLD.size(); i++) {
             MajorIon ion = TOLD.get(i);
             pieces.add(i == 0 ? "" : i == TOLD.size() - 1 ? " and " : ", ");
-            pieces.add(Sentence.figure(
-                    Figure.exact(Measure.SHARE, course.shareOfSea(ion, ResidueCourse.YEAR)), sources.sea()));
+            pieces.add(Sentence.figure(Figure.exact(Measure.SHARE, share(ion)), sources.sea()));
             pieces.add(" of " + name(ion));
         }
         pieces.add(".");
@@ -179,6 +193,11 @@ final class ResidueWords {
                         " every ",
                         Figure.exact(Measure.DURATION, course.period()),
                         ", or let part of the alkalinity come from limewater, which leaves no salt.");
+    }
+
+    /** After a year; what has run out does not fall further. */
+    private double share(MajorIon ion) {
+        return Math.max(0, course.shareOfSea(ion, ResidueCourse.YEAR));
     }
 
     private static String name(MajorIon ion) {
@@ -219,9 +238,7 @@ final class ResidueWords {
         figures.add(new Told("salinity over it", told(Measure.SALINITY, creep()), sources.balance()));
         for (MajorIon ion : TOLD) {
             figures.add(new Told(
-                    name(ion) + " over the sea’s own",
-                    Figure.exact(Measure.SHARE, course.shareOfSea(ion, ResidueCourse.YEAR)),
-                    sources.sea()));
+                    name(ion) + " over the sea’s own", Figure.exact(Measure.SHARE, share(ion)), sources.sea()));
         }
         return figures;
     }

@@ -277,6 +277,17 @@ class SolutionReportTest {
         assertThat(text(SolutionReport.of(course, 0.1).lead())).contains("1.2 ± 0.1 g/L", "1.1 ± 0.1 higher");
     }
 
+    /** 0.8 dKH a day are 0.2853 mol/m³ of charge, for each two of which a mole of calcium goes: 0.1427 40.078 = 5.72 mg/L. */
+    @Test
+    void alkalinityWithoutCalciumAsksForIt() {
+        Residue alone = Residue.of(Map.of(Salt.SODIUM_BICARBONATE, 0.05706), 0);
+        SolutionReport report = SolutionReport.of(new ResidueCourse(alone.times(1 / DAY), 0.2, 35, 25, 0.1, 7 * DAY));
+        assertThat(text(report.lead())).startsWith("Dose calcium too:").contains("take 5.72 mg/L/d more calcium");
+        SolutionReport never = SolutionReport.of(new ResidueCourse(alone.times(1 / DAY), 0.2, 35, 25, 0, 7 * DAY));
+        assertThat(text(never.remarks())).contains("0 % of calcium").doesNotContain("\u2212");
+        everyLetterHasItsSource(report);
+    }
+
     @Test
     void limewaterMayGoOn() {
         Residue lime = Residue.of(Map.of(Salt.CALCIUM_HYDROXIDE, 1e-6), 0);

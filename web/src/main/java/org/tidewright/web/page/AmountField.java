@@ -40,7 +40,7 @@ public record AmountField(
     /** Some telephones offer a comma alone; with three digits behind it, it may as well part thousands. */
     private static final Pattern DECIMAL_COMMA = Pattern.compile("([-+]?\\d+),(\\d{1,2}|\\d{4,})(\\D.*)?");
 
-    private static final MathContext FOUR_DIGITS = new MathContext(4);
+    private static final MathContext THREE_DIGITS = new MathContext(3);
     private static final char NO_BREAK = '\u00a0';
 
     /** A unit of the field, with the way from the coherent one and back. */
@@ -175,10 +175,9 @@ public record AmountField(
                             + (labels(asked).isEmpty() ? "" : " in " + labels(asked)) + ".");
         }
         String number = matcher.group(1);
-        if (known != null
-                && spelt.key().equals(unit(asked, known).key())
-                && number.equals(plain(spelt.shown(known.value())))) {
-            return untouched(asked, known, spelt, wants);
+        // The number that was filled in comes back: in the other unit only where the reader changed units in between.
+        if (known != null && number.equals(plain(spelt.shown(known.value())))) {
+            return untouched(asked, known, unit(asked, known), wants);
         }
         double value = spelt.held(Double.parseDouble(number));
         double slack = 1e-9 * Math.max(Math.abs(asked.least()), Math.abs(asked.most()));
@@ -261,9 +260,9 @@ public record AmountField(
                         .toList());
     }
 
-    /** Four digits that count. */
+    /** Three digits that count. */
     private static String plain(double shown) {
-        BigDecimal rounded = new BigDecimal(shown).round(FOUR_DIGITS).stripTrailingZeros();
+        BigDecimal rounded = new BigDecimal(shown).round(THREE_DIGITS).stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString().toLowerCase(Locale.ROOT);
     }
 }

@@ -170,10 +170,7 @@ final class MixQuestion {
         double perHundredLitres = 1e-6 / 0.1;
         double perTenGallons = 1e-6 / (10 * GALLON);
         if (mix.isOneSalt()) {
-            units.add(Unit.of(
-                    "g_per_l",
-                    mix.isPair() ? "g/L of the first salt" : "g/L of the salt",
-                    mix.salt().molarMass() / supply.of(mix.salt())));
+            units.add(Unit.of("g_per_l", "g/L of salt", mix.salt().molarMass() / supply.of(mix.salt())));
         }
         if (supply == Supply.ALKALINITY) {
             units.add(Unit.of("meq_per_ml", "meq/mL", 1e-3));

@@ -60,18 +60,21 @@ final class PhWater {
                         3000 * DAY),
                 new Known(MONTH, "days", "not told: a month is taken"),
                 "");
+        Unit kelvin = Unit.of("k", "K", 1);
+        Unit fahrenheit = Unit.of("f", "°F", 1.8);
         alkalinityError = error(
                 alkalinity,
                 WaterQuantity.ALKALINITY,
                 "syringe_titration",
-                Unit.of("dkh", "dKH", 1 / Alkalinity.GERMAN_DEGREE),
+                List.of(Unit.of("dkh", "dKH", 1 / Alkalinity.GERMAN_DEGREE)),
                 5);
-        salinityError = error(salinity, WaterQuantity.SALINITY, "refractometer_seawater", Unit.of("pss", "", 1), 9);
+        salinityError =
+                error(salinity, WaterQuantity.SALINITY, "refractometer_seawater", List.of(Unit.of("pss", "", 1)), 9);
         temperatureError = error(
                 temperature,
                 WaterQuantity.TEMPERATURE,
                 "digital_thermometer",
-                units == UnitSystem.US ? Unit.of("f", "°F", 1.8) : Unit.of("k", "K", 1),
+                units == UnitSystem.US ? List.of(fahrenheit, kelvin) : List.of(kelvin, fahrenheit),
                 9);
     }
 
@@ -131,14 +134,14 @@ final class PhWater {
     }
 
     /** Of the log's method where its reading stands; else of a usual one. */
-    private AmountField error(AmountField of, WaterQuantity quantity, String usual, Unit unit, double most) {
+    private AmountField error(AmountField of, WaterQuantity quantity, String usual, List<Unit> in, double most) {
         QuantityCourse.Dot dot = of.known() == null ? null : last(quantity);
         TestMethod method =
                 dot != null ? dot.method() : TestMethods.find(quantity, usual).orElseThrow();
         double error = dot != null ? dot.error() : method.standardError(of.isGiven() ? of.value() : 0);
         return AmountField.read(
                 query,
-                new Asked(quantity.key() + "_error", of.label() + ", ±", List.of(unit), 0, most),
+                new Asked(quantity.key() + "_error", of.label() + ", ±", in, 0, most),
                 new Known(error, "", (dot != null ? "of your log’s " : "usual of a ") + method.name()),
                 "");
     }

@@ -37,7 +37,7 @@ final class YearQuestion {
     /** Which salts bring what is used. */
     private enum Doses {
         PLANNED("as the plan doses"),
-        PAIR("sodium salt and calcium chloride, matched"),
+        PAIR("two matched parts"),
         ALKALINE("sodium bicarbonate alone"),
         LIMEWATER("limewater alone");
 
@@ -255,7 +255,8 @@ final class YearQuestion {
             figures.add(signed(never.creep(ResidueCourse.YEAR)));
             figures.add(tank.changed() > 0 ? signed(course.creepPlateau()) : "–");
             for (MajorIon ion : SHOWN) {
-                figures.add(FigureText.number(PER_CENT * course.shareOfSea(ion, ResidueCourse.YEAR), 1) + "\u00a0%");
+                figures.add(FigureText.number(PER_CENT * Math.max(0, course.shareOfSea(ion, ResidueCourse.YEAR)), 1)
+                        + "\u00a0%");
             }
             String words = each.words.substring(0, 1).toUpperCase(Locale.ROOT) + each.words.substring(1);
             rows.add(new SolutionsPage.Row(words, figures, each == chosen));

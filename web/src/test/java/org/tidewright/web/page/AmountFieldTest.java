@@ -70,17 +70,30 @@ class AmountFieldTest {
     void aKnownValueStandsUntilSomethingElseIsTyped() {
         Known known = new Known(1.23456789e-3, "", "from the plan");
         AmountField first = AmountField.read(name -> null, VOLUME, known, "");
-        assertThat(first.text()).isEqualTo("1.235");
+        assertThat(first.text()).isEqualTo("1.23");
         assertThat(first.note()).isEqualTo("from the plan");
-        AmountField again = AmountField.read(Map.of("volume", "1.235", "volume_unit", "l")::get, VOLUME, known, "");
+        AmountField again = AmountField.read(Map.of("volume", "1.23", "volume_unit", "l")::get, VOLUME, known, "");
         assertThat(again.value()).isEqualTo(1.23456789e-3);
         assertThat(again.known()).isEqualTo(known);
-        AmountField typed = AmountField.read(Map.of("volume", "1.236")::get, VOLUME, known, "");
+        AmountField typed = AmountField.read(Map.of("volume", "1.24")::get, VOLUME, known, "");
         assertThat(typed.known()).isNull();
         assertThat(typed.note()).isEmpty();
         AmountField otherUnit =
-                AmountField.read(Map.of("volume", "1.235", "volume_unit", "gal")::get, VOLUME, known, "");
+                AmountField.read(Map.of("volume", "1.23", "volume_unit", "gal")::get, VOLUME, known, "");
         assertThat(otherUnit.known()).isNull();
+    }
+
+    /** 1.23456789 L are 0.326138 gal. */
+    @Test
+    void aKnownValueFollowsWhoeverChangesUnits() {
+        Known known = new Known(1.23456789e-3, "", "from the plan");
+        AmountField switched = AmountField.read(Map.of("volume", "1.23", "volume_unit", "l")::get, GALLONS, known, "");
+        assertThat(switched.known()).isEqualTo(known);
+        assertThat(switched.text()).isEqualTo("0.326");
+        assertThat(switched.units().get(0).chosen()).isTrue();
+        AmountField typed = AmountField.read(Map.of("volume", "3", "volume_unit", "l")::get, GALLONS, known, "");
+        assertThat(typed.text()).isEqualTo("3");
+        assertThat(typed.value()).isCloseTo(3e-3, within(1e-15));
     }
 
     @Test
