@@ -34,7 +34,11 @@ class NoteCommandTest {
         Plan plan = ((PlanReading.Sound) PlanText.read(Examples.text(SYSTEM))).plan();
         try (KeptFolder kept = new KeptFolder(folder, CLOCK)) {
             kept.plans().keep(SYSTEM, 0, Examples.text(SYSTEM));
-            kept.journal().writeAll(SYSTEM, DemoJournal.of(plan, ZonedDateTime.now(CLOCK)), done -> {});
+            kept.journal()
+                    .writeAll(
+                            SYSTEM,
+                            DemoJournal.of(plan, ZonedDateTime.now(CLOCK)).lines(),
+                            done -> {});
         }
     }
 

@@ -34,7 +34,8 @@ public record Select(String name, String label, List<Group> groups, String fault
     static Group group(String words, String chosen, List<String> pairs) {
         List<Choice.Option> options = new ArrayList<>();
         for (int i = 0; i < pairs.size(); i += 2) {
-            options.add(new Choice.Option(pairs.get(i), pairs.get(i + 1), pairs.get(i).equals(chosen)));
+            options.add(new Choice.Option(
+                    pairs.get(i), pairs.get(i + 1), pairs.get(i).equals(chosen)));
         }
         return new Group(words, options);
     }
