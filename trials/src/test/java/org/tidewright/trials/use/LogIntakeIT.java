@@ -38,20 +38,20 @@ class LogIntakeIT {
     void aSpreadsheetOfMixedUnitsIsTakenInByKeyboardOnAPhone() {
         try (Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
             Page page = open(visit, NANO + "log");
-            tabTo(page, "a[href$='/log/import']");
+            visit.tabTo("a[href$='/log/import']");
             page.keyboard().press("Enter");
             page.waitForURL(Pattern.compile(".*/log/import"));
             assertSound(visit);
-            choose(page);
+            choose(visit);
 
-            tabTo(page, "select[name=column_7]");
+            visit.tabTo("select[name=column_7]");
             assertThat(page.locator("#column_7-title").textContent()).contains("SG");
             assertThat(page.locator("select[name=column_4]").inputValue()).isEqualTo("alkalinity meq_per_l");
             assertThat(page.locator("select[name=column_6]").inputValue()).isEqualTo("temperature f");
             assertSound(visit);
             // From “please choose” to the guess.
             page.keyboard().press("ArrowDown");
-            tabTo(page, "form.import > .deeds:last-child button");
+            visit.tabTo("form.import > .deeds:last-child button");
             page.keyboard().press("Enter");
             page.locator("#preview").waitFor();
             assertThat(page.locator("#preview").textContent())
@@ -61,11 +61,11 @@ class LogIntakeIT {
                     .as("markup of a cell")
                     .isZero();
 
-            tabTo(page, "button[value=keep]");
+            visit.tabTo("button[value=keep]");
             page.keyboard().press("Enter");
             page.waitForURL(Pattern.compile(".*/log/import\\?lines=20.*"));
             assertThat(page.locator("[data-lead]").textContent()).isEqualTo("Kept: 20 lines are new in the log.");
-            tabTo(page, "main .deeds a");
+            visit.tabTo("main .deeds a");
             page.keyboard().press("Enter");
             page.waitForURL(Pattern.compile(".*/log\\?month=2025-06"));
             assertThat(page.locator(".lines").textContent())
@@ -137,11 +137,12 @@ class LogIntakeIT {
         }
     }
 
-    private void choose(Page page) {
-        tabTo(page, "#sheet-file");
+    private void choose(Visit visit) {
+        Page page = visit.page();
+        visit.tabTo("#sheet-file");
         FileChooser chooser = page.waitForFileChooser(() -> page.keyboard().press("Enter"));
         chooser.setFiles(sheet("my log.csv"));
-        tabTo(page, "main form button");
+        visit.tabTo("main form button");
         page.keyboard().press("Enter");
         page.locator("form.import").waitFor();
     }
@@ -154,17 +155,6 @@ class LogIntakeIT {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", bytes);
         return bytes.toByteArray();
-    }
-
-    /** As somebody without a mouse finds it. */
-    private static void tabTo(Page page, String selector) {
-        for (int i = 0; i < 150; i++) {
-            if ((Boolean) page.evaluate("selector => document.activeElement.matches(selector)", selector)) {
-                return;
-            }
-            page.keyboard().press("Tab");
-        }
-        throw new AssertionError("no key leads to " + selector + " at " + page.url());
     }
 
     private static void assertSound(Visit visit) {

@@ -95,14 +95,14 @@ class MixingPageIT {
             Page page = open(visit, DESK + "?task=heating");
             assertThat(page.locator("#lead").textContent())
                     .isEqualTo("Type what neither your log nor your plan tells: power of the heater.");
-            tabTo(page, "#power");
+            visit.tabTo("#power");
             page.keyboard().type("300");
             page.keyboard().press("Enter");
             page.waitForCondition(() -> page.locator("#lead").textContent().startsWith("Switch the heater on"));
-            tabTo(page, "#lever-lid-on");
+            visit.tabTo("#lever-lid-on");
             page.keyboard().press("ArrowRight");
             page.waitForURL(Pattern.compile(".*lid=off.*"));
-            tabTo(page, "#working summary");
+            visit.tabTo("#working summary");
             page.keyboard().press("Enter");
             assertThat(page.locator(".working li").first().isVisible()).isTrue();
             visit.assertNothingWentWrong();
@@ -122,8 +122,8 @@ class MixingPageIT {
                 "task=heating&power=300",
                 "task=reserve&units=us"
             }) {
-                Page page = open(visit, DESK + "?" + query);
-                page.evaluate("document.querySelectorAll('main details').forEach(d => { d.open = true; })");
+                open(visit, DESK + "?" + query);
+                visit.unfoldAll();
                 visit.assertNothingSticksOut();
                 visit.assertAccessible();
             }
@@ -133,16 +133,6 @@ class MixingPageIT {
     private Page open(Visit visit, String path) {
         visit.open(program.address().resolve(path));
         return visit.page();
-    }
-
-    private static void tabTo(Page page, String selector) {
-        for (int tab = 0; tab < 60; tab++) {
-            if ((Boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {
-                return;
-            }
-            page.keyboard().press("Tab");
-        }
-        throw new AssertionError(selector + " is not reached by Tab");
     }
 
     @AfterAll

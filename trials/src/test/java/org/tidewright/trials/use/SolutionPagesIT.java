@@ -72,14 +72,14 @@ class SolutionPagesIT {
     void bothPagesAreUsedByKeyboardAlone() {
         try (Visit visit = chromium.visit(Screen.DESK_LIGHT)) {
             Page page = open(visit, SOLUTIONS);
-            tabTo(page, "#lever-volume");
+            visit.tabTo("#lever-volume");
             page.keyboard().press("Control+A");
             page.keyboard().type("1 gal");
             page.keyboard().press("Enter");
             page.waitForURL(Pattern.compile(".*volume=1.*gal.*"));
             page.waitForCondition(() -> lead(page).contains("306 g"));
             open(visit, PH);
-            tabTo(page, "#lever-ph");
+            visit.tabTo("#lever-ph");
             page.keyboard().press("Control+A");
             page.keyboard().type("7.6");
             page.keyboard().press("Enter");
@@ -116,8 +116,8 @@ class SolutionPagesIT {
                 PH + "?cup_tank=8&cup_outdoors=8.2&cup_room=8.15",
                 PH + "?ph=acid"
             }) {
-                Page page = open(visit, path);
-                page.evaluate("document.querySelectorAll('main details').forEach(d => { d.open = true; })");
+                open(visit, path);
+                visit.unfoldAll();
                 visit.assertNothingSticksOut();
                 visit.assertAccessible();
             }
@@ -135,16 +135,6 @@ class SolutionPagesIT {
                 .textContent()
                 .replace('\u00a0', ' ')
                 .replaceAll("(\\d)(g|L|mL|oz)[a-z]?(?= )", "$1 $2");
-    }
-
-    private static void tabTo(Page page, String selector) {
-        for (int tab = 0; tab < 60; tab++) {
-            if ((Boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {
-                return;
-            }
-            page.keyboard().press("Tab");
-        }
-        throw new AssertionError(selector + " is not reached by Tab");
     }
 
     @AfterAll

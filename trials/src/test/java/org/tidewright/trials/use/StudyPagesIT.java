@@ -86,15 +86,15 @@ class StudyPagesIT {
     void bothPagesAreUsedByKeyboardAlone() {
         try (Visit visit = chromium.visit(Screen.DESK_LIGHT)) {
             Page page = open(visit, DAY);
-            tabTo(page, "#lever-window-shut");
+            visit.tabTo("#lever-window-shut");
             page.keyboard().press("ArrowRight");
             page.waitForURL(Pattern.compile(".*window=evening.*"));
             page.waitForCondition(() -> page.locator("#lead").textContent().startsWith("Do it"));
-            tabTo(page, "#table-ph summary");
+            visit.tabTo("#table-ph summary");
             page.keyboard().press("Enter");
             assertThat(page.locator("#table-ph tbody tr").first().isVisible()).isTrue();
             open(visit, NEW_TANK);
-            tabTo(page, "#lever-fish");
+            visit.tabTo("#lever-fish");
             page.keyboard().press("Control+A");
             page.keyboard().type("6");
             page.keyboard().press("Enter");
@@ -122,8 +122,8 @@ class StudyPagesIT {
     void staysReadableWithAllUnfolded(Screen screen) {
         try (Visit visit = chromium.visit(screen)) {
             for (String path : new String[] {NEW_TANK + "?fish=99", DAY + "?window=always&lights_start=late"}) {
-                Page page = open(visit, path);
-                page.evaluate("document.querySelectorAll('main details').forEach(d => { d.open = true; })");
+                open(visit, path);
+                visit.unfoldAll();
                 visit.assertNothingSticksOut();
                 visit.assertAccessible();
             }
@@ -138,16 +138,6 @@ class StudyPagesIT {
     private static int readyDay(Page page) {
         String lead = page.locator("#lead").textContent().replace('\u00a0', ' ');
         return Integer.parseInt(lead.replaceFirst("^Add the first animals on day (\\d+),.*$", "$1"));
-    }
-
-    private static void tabTo(Page page, String selector) {
-        for (int tab = 0; tab < 60; tab++) {
-            if ((Boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {
-                return;
-            }
-            page.keyboard().press("Tab");
-        }
-        throw new AssertionError(selector + " is not reached by Tab");
     }
 
     @AfterAll

@@ -16,6 +16,7 @@ import java.util.Set;
 /** One reader at the pages of the program, and all that went wrong under the surface. */
 public final class Visit implements AutoCloseable {
     private static final Set<String> SERIOUS = Set.of("serious", "critical");
+    private static final int MOST_TABS = 150;
 
     private final BrowserContext context;
     private final Page page;
@@ -55,6 +56,22 @@ public final class Visit implements AutoCloseable {
 
     public Page page() {
         return page;
+    }
+
+    /** Comes to something as somebody without a mouse does. */
+    public void tabTo(String selector) {
+        for (int tab = 0; tab < MOST_TABS; tab++) {
+            if ((Boolean) page.evaluate("selector => document.activeElement.matches(selector)", selector)) {
+                return;
+            }
+            page.keyboard().press("Tab");
+        }
+        throw new AssertionError("no Tab leads to " + selector + " at " + page.url());
+    }
+
+    /** Shows everything that is folded away. */
+    public void unfoldAll() {
+        page.evaluate("document.querySelectorAll('main details').forEach(d => { d.open = true; })");
     }
 
     /** No console error or warning, no broken script, no refused or failed request, no breach of the content policy. */

@@ -68,22 +68,22 @@ class WaterDeskPageIT {
     void theWholeDeskIsUsedByKeyboardAlone() {
         try (Visit visit = chromium.visit(Screen.DESK_LIGHT)) {
             Page page = open(visit, PAGE);
-            tabTo(page, "#alkalinity");
+            visit.tabTo("#alkalinity");
             page.keyboard().press("Control+A");
             page.keyboard().type("10");
             page.keyboard().press("Enter");
             page.waitForCondition(() -> page.locator("#lead").textContent().contains("10.0"));
-            tabTo(page, "[name=ph_unit]");
+            visit.tabTo("[name=ph_unit]");
             page.keyboard().press("ArrowUp");
             page.waitForURL(Pattern.compile(".*&ph=8\\.0&ph_unit=$"));
-            tabTo(page, ".more summary");
+            visit.tabTo(".more summary");
             page.keyboard().press("Enter");
-            tabTo(page, "#boron");
-            tabTo(page, "#curves-table summary");
+            visit.tabTo("#boron");
+            visit.tabTo("#curves-table summary");
             page.keyboard().press("Enter");
             assertThat(page.locator("#curves-table tbody tr").first().isVisible())
                     .isTrue();
-            tabTo(page, "#sheet-constants summary");
+            visit.tabTo("#sheet-constants summary");
             page.keyboard().press("Enter");
             assertThat(page.locator("#sheet-constants").textContent()).contains("Lueker et al. 2000");
             visit.assertNothingWentWrong();
@@ -136,16 +136,6 @@ class WaterDeskPageIT {
     private Page open(Visit visit, String path) {
         visit.open(program.address().resolve(path));
         return visit.page();
-    }
-
-    private static void tabTo(Page page, String selector) {
-        for (int tab = 0; tab < 60; tab++) {
-            if ((Boolean) page.evaluate("s => document.activeElement.matches(s)", selector)) {
-                return;
-            }
-            page.keyboard().press("Tab");
-        }
-        throw new AssertionError(selector + " is not reached by Tab");
     }
 
     @AfterAll
