@@ -13,7 +13,7 @@ public record Known(@Unit("*") double value, @Unit("*") double standardError) {
     }
 
     /** Known as well, and so much more. */
-    Known plus(@Unit("*") double more) {
+    public Known plus(@Unit("*") double more) {
         return new Known(value + more, standardError);
     }
 

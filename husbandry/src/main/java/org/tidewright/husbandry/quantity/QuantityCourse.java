@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import org.tidewright.husbandry.estimate.Estimate;
 import org.tidewright.husbandry.estimate.Inputs;
@@ -15,7 +16,8 @@ import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
- * A quantity over time, for a chart and its table: all that is known of it, or a part.
+ * A quantity over time, for a chart and its table: all that is known of it, or a part. Levels are those of the hour at which
+ * the keeper usually tests, so that they lie where the readings do; those of the whole day where only a probe reads.
  *
  * @param past levels up to now, in the light of all readings
  * @param ahead levels from now on, all doses left as they stand
@@ -34,6 +36,9 @@ public record QuantityCourse(
     private static final double DAILY = 400;
 
     private static final double SELDOM = 4;
+
+    /** Readings that tell the hour at which a keeper tests. */
+    private static final int LATELY = 20;
 
     /** A level at a time. */
     public record Point(Instant at, Known level) {
@@ -92,12 +97,13 @@ public record QuantityCourse(
             Estimate estimate, List<Estimate.Judged> readings, @Unit("d") double now, @Unit("d") double to) {
         Inputs inputs = estimate.inputs();
         double from = Math.min(now, estimate.readings().get(0).reading().time());
+        OptionalDouble hour = usualHour(readings);
         return new QuantityCourse(
                 inputs.at(from),
                 inputs.at(now),
                 inputs.at(to),
-                points(estimate, times(from, now)),
-                points(estimate, times(now, to)),
+                points(estimate, times(from, now), hour),
+                points(estimate, times(now, to), hour),
                 dots(inputs, readings),
                 steps(inputs, estimate.quantity(), from, now));
     }
@@ -144,10 +150,30 @@ public record QuantityCourse(
         return times;
     }
 
-    private static List<Point> points(Estimate estimate, List<Double> times) {
+    private static List<Point> points(Estimate estimate, List<Double> times, OptionalDouble hour) {
         return times.stream()
-                .map(at -> new Point(estimate.inputs().at(at), estimate.at(at).level()))
+                .map(at -> new Point(estimate.inputs().at(at), level(estimate, at, hour)))
                 .toList();
+    }
+
+    /** The level of a day, moved to its usual hour. */
+    private static Known level(Estimate estimate, double time, OptionalDouble hour) {
+        Known day = estimate.at(time).overDay();
+        if (hour.isEmpty()) {
+            return day;
+        }
+        Estimate.Point then = estimate.at(Math.floor(time) + hour.getAsDouble());
+        return day.plus(then.level().value() - then.overDay().value());
+    }
+
+    /** The middle of the times of day of the last readings; empty where there are none. */
+    private static OptionalDouble usualHour(List<Estimate.Judged> readings) {
+        double[] hours = readings.subList(Math.max(0, readings.size() - LATELY), readings.size()).stream()
+                .mapToDouble(judged -> judged.reading().time())
+                .map(time -> time - Math.floor(time))
+                .sorted()
+                .toArray();
+        return hours.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(hours[hours.length / 2]);
     }
 
     private static List<Dot> dots(Inputs inputs, List<Estimate.Judged> readings) {

@@ -69,6 +69,21 @@ class WaterStudyTest {
         assertThat(Objects.requireNonNull(study.use()).value() / DEGREE).isCloseTo(0.93, within(0.05));
     }
 
+    /** Read at 8:00 after a night's doses and asked at 20:00 after a day's light: the curve stays with the readings. */
+    @Test
+    void theCurveLiesWhereTheReadingsDoAtWhateverHourItIsAsked() {
+        for (int day = 0; day <= 56; day += 4) {
+            alkalinity(day, 8.0);
+        }
+        QuantityStudy evening = study(56.5);
+        assertThat(evening.now().value() / DEGREE).isLessThan(7.85);
+        assertThat(evening.course().past())
+                .allSatisfy(point -> assertThat(point.level().value() / DEGREE).isCloseTo(8.0, within(0.08)));
+        assertThat(evening.advice().remarks())
+                .anySatisfy(remark ->
+                        assertThat(remark.text(UnitSystem.METRIC)).startsWith("At this hour alkalinity stands at"));
+    }
+
     @Test
     void aLevelThatFallsOutAsksForMoreOfTheSolutionTheKeeperHas() {
         for (int day = 0; day <= 56; day += 4) {
