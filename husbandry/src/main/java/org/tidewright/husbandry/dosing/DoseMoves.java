@@ -16,7 +16,9 @@ import org.tidewright.plan.method.WaterQuantity;
 
 /** When the last move of a dose will be told from noise. */
 public final class DoseMoves {
-    private static final String DOSE = " dose";
+    /** What a solution's lever is called behind its name. */
+    public static final String DOSE = " dose";
+
     private static final double DAY = 86_400;
     /** A use wanders: what is not told within four weeks is told by nothing but luck. */
     private static final double LONGEST_WAIT = 28;

@@ -2,7 +2,11 @@ package org.tidewright.husbandry.quantity;
 
 import java.util.Comparator;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.dosing.DoseAdvice;
+import org.tidewright.husbandry.dosing.DoseMoves;
 import org.tidewright.husbandry.estimate.Inputs;
+import org.tidewright.husbandry.journal.Event;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Dosing;
 import org.tidewright.plan.model.Plan;
@@ -21,6 +25,7 @@ record Dosed(
         @Unit("m^3/d") double amount,
         @Unit("*") double effect) {
     private static final double MILLILITRE = 1e-6;
+    private static final double DAY = 86_400;
 
     /** What all programmes bring of a quantity a day, as they stand at a time. */
     static @Unit("*") double of(Inputs inputs, WaterQuantity quantity, @Unit("d") double time) {
@@ -53,6 +58,17 @@ record Dosed(
     @Unit("*")
     double step() {
         return (amount < 20 * MILLILITRE ? 0.1 : 1) * MILLILITRE * effect;
+    }
+
+    /** The line that the log holds once it is moved as advised; empty where it is not to be moved. */
+    Optional<Event.LeverMoved> moved(@Nullable DoseAdvice advice) {
+        double brings = advice instanceof DoseAdvice.Move move
+                ? move.dose()
+                : advice instanceof DoseAdvice.Correct correct ? correct.dose() : brings();
+        return Math.abs(brings - brings()) < step() / 2
+                ? Optional.empty()
+                : Optional.of(new Event.LeverMoved(
+                        solution.name() + DoseMoves.DOSE, "m^3/s", amount / DAY, volume(brings) / DAY));
     }
 
     /** The volume that brings so much of it. */

@@ -128,6 +128,7 @@ final class QuantityStudies {
                 isUsed() ? point.use() : null,
                 range,
                 decision,
+                dosed.flatMap(dose -> dose.moved(decision)).orElse(null),
                 advice,
                 settling,
                 nextTest,

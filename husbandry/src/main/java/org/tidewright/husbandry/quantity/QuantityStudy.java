@@ -9,6 +9,7 @@ import org.tidewright.husbandry.dosing.DoseAdvice;
 import org.tidewright.husbandry.dosing.Settling;
 import org.tidewright.husbandry.estimate.Estimate;
 import org.tidewright.husbandry.estimate.Known;
+import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.limit.TargetRange;
 import org.tidewright.plan.method.WaterQuantity;
 
@@ -23,6 +24,7 @@ import org.tidewright.plan.method.WaterQuantity;
  * @param use of it a day, net of what else comes and goes; null where it means nothing
  * @param range to hold it in; null where there is none
  * @param decision about its dose; null where nothing is dosed of it
+ * @param move what the log will hold once the dose is moved as advised; null where it is not to be moved
  * @param advice in words
  * @param settling of a lever that was moved; null where nothing settles
  * @param nextTest when the keeper's own pace asks for the next test
@@ -42,6 +44,7 @@ public record QuantityStudy(
         @Nullable Known use,
         @Nullable TargetRange range,
         @Nullable DoseAdvice decision,
+        Event.@Nullable LeverMoved move,
         Advice advice,
         @Nullable Settling settling,
         Instant nextTest,

@@ -15,6 +15,7 @@ import org.tidewright.husbandry.TestPlans;
 import org.tidewright.husbandry.dosing.DoseAdvice;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.note.NoteWords;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
@@ -64,6 +65,7 @@ class WaterStudyTest {
         assertThat(study.decision()).isInstanceOf(DoseAdvice.Leave.class);
         assertThat(lead(study)).startsWith("Leave the dose of bicarbonate alone: by the next test, on Friday 6 March,");
         assertThat(study.call()).isEqualTo(QuantityStudy.Call.NONE);
+        assertThat(study.move()).isNull();
         assertThat(study.now().value() / DEGREE).isCloseTo(8.05, within(0.15));
         // What stays while 0.93 dKH a day is dosed is used.
         assertThat(Objects.requireNonNull(study.use()).value() / DEGREE).isCloseTo(0.93, within(0.05));
@@ -97,6 +99,8 @@ class WaterStudyTest {
         // solution lifts 526 L by 0.0051 dKH (0.952 meq): 12 or 13 mL a day.
         assertThat(lead(study))
                 .matches("Raise bicarbonate from 100\u00a0mL/d to 11[0-6]\u00a0mL/d, and then leave it.*");
+        assertThat(NoteWords.of(Objects.requireNonNull(study.move()), UnitSystem.METRIC))
+                .matches("set bicarbonate dose 11[0-6] mL/d");
         assertThat(study.advice().cautions()).isNotEmpty();
         assertThat(study.advice().remarks())
                 .anySatisfy(

@@ -1,5 +1,7 @@
 package org.tidewright.web.page;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -35,7 +37,17 @@ public record LogForm(String id, String text, String at, String remark, String p
 
     /** An empty form for a new line. */
     public static LogForm empty() {
-        return new LogForm(UUID.randomUUID().toString(), "", "", "", "", "", false);
+        return proposed("");
+    }
+
+    /** A form with a line that is to be looked at and sent. */
+    public static LogForm proposed(String text) {
+        return new LogForm(UUID.randomUUID().toString(), text, "", "", "", "", false);
+    }
+
+    /** The address of the log with the line that an event would be written as. */
+    static String address(String system, Event event, UnitSystem units) {
+        return system + "/log?line=" + URLEncoder.encode(NoteWords.of(event, units), StandardCharsets.UTF_8);
     }
 
     /** A form that holds a line as it stands. */

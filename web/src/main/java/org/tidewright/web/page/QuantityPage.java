@@ -70,11 +70,16 @@ public record QuantityPage(
     /** A line of the table of steadiness. */
     public record SteadyLine(String days, String inRange, String variation) {}
 
-    /** Everything of the quantity shown. */
+    /**
+     * Everything of the quantity shown.
+     *
+     * @param moveHref where the move it advises is written down; null where it advises none
+     */
     public record Shown(
             String title,
             Markup lead,
             List<Markup> remarks,
+            @Nullable String moveHref,
             List<String> cautions,
             List<Sounding> soundings,
             Markup chart,
@@ -164,6 +169,7 @@ public record QuantityPage(
                 study.advice().remarks().stream()
                         .map(remark -> SentenceMarkup.of(remark, units))
                         .toList(),
+                study.move() == null ? null : LogForm.address(href, study.move(), units),
                 study.advice().cautions(),
                 soundings(study, units),
                 new Markup(ReadingsChart.of(QuantityChart.of(study, probe, form.span(), zone, units))),

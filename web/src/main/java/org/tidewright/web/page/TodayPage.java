@@ -46,8 +46,19 @@ public record TodayPage(
     private static final int LATEST = 6;
     private static final int LOOKED_BACK_DAYS = 21;
 
-    /** An entry of the letter: what to do, then why. */
-    public record Letter(String kind, String act, Markup why, String href, String link, boolean settling) {}
+    /**
+     * An entry of the letter: what to do, then why.
+     *
+     * @param moveHref where the move it advises is written down; null where it advises none
+     */
+    public record Letter(
+            String kind,
+            String act,
+            Markup why,
+            String href,
+            String link,
+            @Nullable String moveHref,
+            boolean settling) {}
 
     /** Something that settles. */
     public record Settles(String what, String until, String elapsed, String told) {}
@@ -95,6 +106,7 @@ public record TodayPage(
                             call == Call.LEAVE
                                     ? "Why until then"
                                     : "See " + each.quantity().words(),
+                            each.move() == null ? null : LogForm.address(href, each.move(), units),
                             call == Call.LEAVE));
                 }
             }

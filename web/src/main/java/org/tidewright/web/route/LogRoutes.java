@@ -59,7 +59,9 @@ public final class LogRoutes {
     }
 
     private void show(Context ctx) {
-        page(ctx, SystemRoutes.system(desk, ctx), LogForm.empty(), uuid(ctx.queryParam("kept")));
+        String line = ctx.queryParam("line");
+        LogForm form = line == null ? LogForm.empty() : LogForm.proposed(line);
+        page(ctx, SystemRoutes.system(desk, ctx), form, uuid(ctx.queryParam("kept")));
     }
 
     private void today(Context ctx) {
