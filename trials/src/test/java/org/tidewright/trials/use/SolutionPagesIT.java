@@ -25,6 +25,7 @@ class SolutionPagesIT {
         try (Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
             Page page = open(visit, SOLUTIONS);
             assertThat(lead(page)).startsWith("Weigh 162 g of sodium bicarbonate and fill up to 2 L");
+            page.locator("#lever-for").focus();
             page.locator("#lever-for").selectOption("lye");
             page.waitForURL(Pattern.compile(".*for=lye.*"));
             page.waitForCondition(() -> lead(page).contains("sodium hydroxide"));
