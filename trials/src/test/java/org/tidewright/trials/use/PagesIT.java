@@ -31,7 +31,6 @@ class PagesIT {
         "/systems/fifty-five-gallon/mixing?task=series",
         "/systems/window-nano/mixing?task=salinity",
         "/systems/harbour-room/solutions",
-        "/systems/harbour-room/solutions?for=carbonate_pair&volume=heaps",
         "/systems/harbour-room/solutions?ask=bottle&how=label&dose=1&of_water=100&rise=0.1",
         "/systems/harbour-room/solutions?ask=year&doses=pair",
         "/systems/harbour-room/ph",
