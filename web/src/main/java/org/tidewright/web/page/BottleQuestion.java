@@ -15,13 +15,9 @@ import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.web.page.AmountField.Asked;
 import org.tidewright.web.page.AmountField.Known;
-import org.tidewright.web.page.AmountField.Unit;
 
 /** What is in a bottle that is already there. */
 final class BottleQuestion {
-    private static final double MILLILITRES = 1e6;
-    private static final double PER_CENT = 100;
-
     /** Standard error of the water of a system, as a share; common practice. */
     private static final double OF_WATER = 0.05;
 
@@ -68,7 +64,7 @@ final class BottleQuestion {
                 AmountField.read(query, level("before", "Read before", quantity, around.units()), null, "");
         AmountField after =
                 AmountField.read(query, level("after", "Read after, mixed in", quantity, around.units()), null, "");
-        AmountField dose = AmountField.read(query, dose(), null, "");
+        AmountField dose = AmountField.read(query, dose(around.units()), null, "");
         AmountField water = AmountField.read(
                 query,
                 Asked.of("water", "Water it went into", Measure.VOLUME, around.units(), 1e-4, 1000),
@@ -81,13 +77,13 @@ final class BottleQuestion {
                 "");
         AmountField waterDoubt = AmountField.read(
                 query,
-                Asked.of("water_error", "The water is off by, ±", "percent", "%", PER_CENT, 0, 0.5),
-                new Known(OF_WATER, "percent", "usual, common practice"),
+                Asked.of("water_error", "The water is off by, ±", Measure.SHARE, around.units(), 0, 0.5),
+                new Known(OF_WATER, "%", "usual, common practice"),
                 "");
         AmountField doseDoubt = AmountField.read(
                 query,
-                Asked.of("dose_error", "The dose is off by, ±", "percent", "%", PER_CENT, 0, 0.5),
-                new Known(OF_DOSE, "percent", "usual of cup or syringe, common practice"),
+                Asked.of("dose_error", "The dose is off by, ±", Measure.SHARE, around.units(), 0, 0.5),
+                new Known(OF_DOSE, "%", "usual of cup or syringe, common practice"),
                 "");
         if (before.isGiven() && after.isGiven() && after.value() <= before.value()) {
             after = after.refused("Found no rise over what was read before; expected more. Was it mixed in, or read the"
@@ -123,7 +119,7 @@ final class BottleQuestion {
 
     private static SolutionsPage ofLabel(
             Levers.Query query, SolutionsPage.Around around, WaterQuantity quantity, Select what, Choice how) {
-        AmountField dose = AmountField.read(query, dose(), null, "as the label says");
+        AmountField dose = AmountField.read(query, dose(around.units()), null, "as the label says");
         AmountField water = AmountField.read(
                 query,
                 Asked.of("of_water", "in water of", Measure.VOLUME, around.units(), 1e-4, 1000),
@@ -175,8 +171,8 @@ final class BottleQuestion {
         return new Known(method.repeatability(level), "", (logged ? "from your log: " : "usual of a ") + method.name());
     }
 
-    private static Asked dose() {
-        return new Asked("dose", "Dose", List.of(Unit.of("ml", "mL", MILLILITRES)), 1e-8, 0.1);
+    private static Asked dose(UnitSystem system) {
+        return Asked.of("dose", "Dose", Measure.DOSE, system, 1e-8, 0.1);
     }
 
     private static Asked level(String name, String label, WaterQuantity quantity, UnitSystem system) {

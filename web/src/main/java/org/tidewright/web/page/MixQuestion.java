@@ -25,7 +25,7 @@ import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.seawater.carbonate.Alkalinity;
 import org.tidewright.web.page.AmountField.Asked;
 import org.tidewright.web.page.AmountField.Known;
-import org.tidewright.web.page.AmountField.Unit;
+import org.tidewright.web.page.FieldUnits.One;
 
 /** What to weigh for a solution. */
 final class MixQuestion {
@@ -78,8 +78,14 @@ final class MixQuestion {
                 "");
         AmountField share = AmountField.read(
                 query,
-                Asked.of("magnesium_share", "Magnesium’s share of what is laid down", "percent", "%", PER_CENT, 0, 0.5),
-                new Known(OwnDosing.magnesiumShare(plan), "percent", "from the plan: by who builds skeletons"),
+                Asked.of(
+                        "magnesium_share",
+                        "Magnesium’s share of what is laid down",
+                        Measure.SHARE,
+                        around.units(),
+                        0,
+                        0.5),
+                new Known(OwnDosing.magnesiumShare(plan), "%", "from the plan: by who builds skeletons"),
                 "");
         List<AmountField> first = new ArrayList<>();
         if (mix != Mix.LIMEWATER) {
@@ -91,7 +97,7 @@ final class MixQuestion {
         if (mix.isPair()) {
             more.add(share);
         }
-        Map<Salt, AmountField> purities = purities(query, mix);
+        Map<Salt, AmountField> purities = purities(query, mix, around.units());
         more.addAll(purities.values());
         Select what =
                 new Select("for", "To dose", groups(mix), unknown && asked != null ? Select.none(asked, keys()) : "");
@@ -157,39 +163,40 @@ final class MixQuestion {
             Solution planned = OwnDosing.solution(plan, own.get());
             return new Known(
                     planned.total(mix.supply()::of),
-                    "g_per_l",
+                    "g/L of salt",
                     "from the plan: " + own.get().name());
         }
-        return new Known(mix.usual(), mix.isOneSalt() ? "g_per_l" : "mg_per_ml", "usual, common practice");
+        return new Known(mix.usual(), mix.isOneSalt() ? "g/L of salt" : "mg/mL", "usual, common practice");
     }
 
     /** In the trade's units of strength; of a mass of salt too where one salt makes it. */
     private static Asked strength(Mix mix, UnitSystem system) {
-        List<Unit> units = new ArrayList<>();
+        List<One> units = new ArrayList<>();
         Supply supply = mix.supply();
         double perHundredLitres = 1e-6 / 0.1;
         double perTenGallons = 1e-6 / (10 * GALLON);
         if (mix.isOneSalt()) {
-            units.add(Unit.of("g_per_l", "g/L of salt", mix.salt().molarMass() / supply.of(mix.salt())));
+            units.add(One.of("g/L of salt", mix.salt().molarMass() / supply.of(mix.salt()), "g/L", "g_per_l"));
         }
         if (supply == Supply.ALKALINITY) {
-            units.add(Unit.of("meq_per_ml", "meq/mL", 1e-3));
-            units.add(Unit.of("dkh_in_100_l", "dKH in 100 L per mL", perHundredLitres / Alkalinity.GERMAN_DEGREE));
-            units.add(Unit.of("dkh_in_10_gal", "dKH in 10 gal per mL", perTenGallons / Alkalinity.GERMAN_DEGREE));
+            units.add(One.of("meq/mL", 1e-3, "meq_per_ml"));
+            units.add(One.of("dKH in 100 L per mL", perHundredLitres / Alkalinity.GERMAN_DEGREE, "dkh_in_100_l"));
+            units.add(One.of("dKH in 10 gal per mL", perTenGallons / Alkalinity.GERMAN_DEGREE, "dkh_in_10_gal"));
         } else {
-            units.add(Unit.of("mg_per_ml", "mg/mL", supply.told(1)));
-            units.add(Unit.of("mg_per_l_in_100_l", "mg/L in 100 L per mL", 1000 * supply.told(1) * perHundredLitres));
-            units.add(Unit.of("mg_per_l_in_10_gal", "mg/L in 10 gal per mL", 1000 * supply.told(1) * perTenGallons));
+            units.add(One.of("mg/mL", supply.told(1), "mg_per_ml"));
+            units.add(One.of("mg/L in 100 L per mL", 1000 * supply.told(1) * perHundredLitres, "mg_per_l_in_100_l"));
+            units.add(One.of("mg/L in 10 gal per mL", 1000 * supply.told(1) * perTenGallons, "mg_per_l_in_10_gal"));
         }
         if (system == UnitSystem.US) {
-            Unit gallons = units.remove(units.size() - 1);
+            One gallons = units.remove(units.size() - 1);
             units.add(units.size() - 1, gallons);
         }
         double most = mix.strength(1200);
         return new Asked(
                 SolutionsPage.key(mix) + "_strength",
                 mix.isPair() ? "Strength of the alkaline part" : "Strength",
-                units,
+                FieldUnits.of(units),
+                system,
                 most / 1e6,
                 most);
     }
@@ -204,7 +211,7 @@ final class MixQuestion {
     }
 
     /** A field for each salt, in the order in which they are weighed. */
-    private static Map<Salt, AmountField> purities(Levers.Query query, Mix mix) {
+    private static Map<Salt, AmountField> purities(Levers.Query query, Mix mix, UnitSystem reader) {
         Map<Salt, AmountField> fields = new LinkedHashMap<>();
         for (Solution bottle : mix.bottles(mix.usual(), mix.isPair() ? 0.02 : 0, 20)) {
             for (Salt salt : bottle.content().keySet()) {
@@ -216,19 +223,18 @@ final class MixQuestion {
                         salt,
                         AmountField.read(
                                 query,
-                                Asked.of(
+                                new Asked(
                                         name,
                                         dry
                                                 ? "CaCl₂ in the " + usual.words()
                                                 : capital(usual.words()) + " in what is sold as it",
-                                        "percent",
-                                        "%",
-                                        PER_CENT * scale,
+                                        FieldUnits.of(List.of(One.of("%", PER_CENT * scale))),
+                                        reader,
                                         0.3,
                                         2.1),
                                 new Known(
                                         usual.purity(),
-                                        "percent",
+                                        "%",
                                         "usual, ±\u00a0" + trimmed(PER_CENT * scale * usual.standardError())
                                                 + "\u00a0%, common practice"),
                                 ""));

@@ -30,7 +30,7 @@ final class MixingNotes {
                     + (doubt.isEmpty() ? "" : ", " + doubt) + ".";
         }
         double value = unit.written(given.value());
-        return "Typed. " + from(given.origin()) + ": " + told(value, unit) + (doubt.isEmpty() ? "" : ", " + doubt)
+        return "Typed. " + from(given.origin()) + ": " + unit.told(value) + (doubt.isEmpty() ? "" : ", " + doubt)
                 + (detail.isEmpty() ? "" : ", " + detail) + ".";
     }
 
@@ -54,19 +54,12 @@ final class MixingNotes {
         };
     }
 
-    /** A number with its unit. */
-    static String told(double value, FieldUnits.One unit) {
-        String number = shown(value, unit.digits()).replace('-', '\u2212');
-        return unit.name().isEmpty() ? number : number + "\u00a0" + unit.label();
-    }
-
     static String outside(double number, FieldUnits units, FieldUnits.One unit, MixingFields.Range range) {
-        // Where a scale does not reach as far as the bounds, they are told on the first.
-        boolean reaches = Double.isFinite(unit.written(range.least()) + unit.written(range.most()));
-        FieldUnits.One scale = reaches ? unit : units.metric();
+        FieldUnits.One scale = units.reaching(unit, range.least(), range.most());
         String slip = range.slip().isEmpty() ? "Is the unit right?" : range.slip();
-        return "Found " + told(number, unit) + "; expected is " + shown(scale.written(range.least()), scale.digits())
-                + " to " + told(scale.written(range.most()), scale) + ". " + slip;
+        return "Found " + unit.told(number) + "; expected is "
+                + FieldUnits.plain(scale.written(range.least()), scale.digits()) + " to "
+                + scale.told(scale.written(range.most())) + ". " + slip;
     }
 
     /** What is wrong with a text that is no number. */
@@ -84,21 +77,14 @@ final class MixingNotes {
         double value = unit.written(given.value());
         double doubt = unit.difference(given.value(), given.standardError());
         if (!(doubt > 0)) {
-            return shown(value, unit.digits());
+            return FieldUnits.plain(value, unit.digits());
         }
         // Two digits of a doubt that begins with 1 or 2, as is usual: one would round by a third of it.
         int decimals = (int) -Math.floor(Math.log10(doubt / 3));
-        return shown(
+        return FieldUnits.plain(
                 new BigDecimal(value)
                         .setScale(Math.max(0, decimals), RoundingMode.HALF_EVEN)
                         .doubleValue(),
                 unit.digits());
-    }
-
-    /** As a field shows a number: so many digits that count, no empty decimals. */
-    private static String shown(double value, int digits) {
-        BigDecimal rounded =
-                new BigDecimal(value).round(new MathContext(digits)).stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 }

@@ -22,7 +22,6 @@ import org.tidewright.plan.source.Basis;
 import org.tidewright.web.desk.SystemView;
 import org.tidewright.web.page.AmountField.Asked;
 import org.tidewright.web.page.AmountField.Known;
-import org.tidewright.web.page.AmountField.Unit;
 
 /**
  * The form of the page about pH, and the case it makes.
@@ -39,7 +38,6 @@ record PhForm(
         @Nullable PhCase solved,
         List<Lever> levers) {
     private static final double PPM = 1e6;
-    private static final double SQUARE_FOOT = 0.09290304;
 
     static PhForm read(Levers.Query query, SystemView view, WaterStudy study, ZoneId zone, UnitSystem units) {
         Plan plan = view.plan();
@@ -48,22 +46,15 @@ record PhForm(
         RoomAir ownAir = RoomAir.of(plan.room());
         AmountField room = AmountField.read(
                 query,
-                Asked.of("room", "CO₂ of the room’s air", "ppm", "ppm", PPM, 200e-6, 0.02),
+                Asked.of("room", "CO₂ of the room’s air", Measure.SHARE_OF_AIR, units, 200e-6, 0.02),
                 new Known(
                         Math.rint(ownAir.share() * PPM) / PPM,
                         "ppm",
                         (ownAir.basis() == Basis.YOUR_PLAN ? "from the plan: " : "usual: ") + ownAir.detail()),
                 "");
-        Unit metres = Unit.of("m2", "m²", 1);
-        Unit feet = Unit.of("ft2", "ft²", 1 / SQUARE_FOOT);
         AmountField area = AmountField.read(
                 query,
-                new Asked(
-                        "area",
-                        "Open water",
-                        units == UnitSystem.US ? List.of(feet, metres) : List.of(metres, feet),
-                        1e-3,
-                        1e4),
+                new Asked("area", "Open water", FieldUnits.AREA, units, 1e-3, 1e4),
                 new Known(OwnSurface.area(plan), "", "from the plan: display, sump and refugium"),
                 "");
         AmountField volume = AmountField.read(
@@ -79,9 +70,9 @@ record PhForm(
                 new QuestionForm.Part("Surface and water", true, List.of(moved), List.of(), List.of(area, volume)),
                 new QuestionForm.Part("What could be done", true, List.of(), levers.choices(), levers.fields())));
         List<AmountField> cups = List.of(
-                cup(query, "cup_tank", "Tank"),
-                cup(query, "cup_outdoors", "Cup aired outdoors"),
-                cup(query, "cup_room", "Cup aired in the room"));
+                cup(query, "cup_tank", "Tank", units),
+                cup(query, "cup_outdoors", "Cup aired outdoors", units),
+                cup(query, "cup_room", "Cup aired in the room", units));
         boolean wrong = form.faults() > 0
                 || cups.stream().anyMatch(AmountField::faulty)
                 || !form.wanted(water.levels()).isEmpty();
@@ -97,8 +88,8 @@ record PhForm(
         return new PhForm(form, water.levels(), cups, solved, levers.levers());
     }
 
-    private static AmountField cup(Levers.Query query, String name, String label) {
-        return AmountField.read(query, Asked.of(name, label, "nbs", "", 1, 6, 10), null, "");
+    private static AmountField cup(Levers.Query query, String name, String label, UnitSystem units) {
+        return AmountField.read(query, Asked.of(name, label, Measure.PH, units, 6, 10), null, "");
     }
 
     private static Select moved(Levers.Query query, Plan plan) {

@@ -4,6 +4,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.ph.GasExchange;
 import org.tidewright.husbandry.ph.Lever;
 import org.tidewright.husbandry.ph.OutdoorAir;
@@ -22,16 +23,13 @@ import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.law.carbonate.Limewater;
 import org.tidewright.web.page.AmountField.Asked;
 import org.tidewright.web.page.AmountField.Known;
-import org.tidewright.web.page.AmountField.Unit;
+import org.tidewright.web.page.FieldUnits.One;
 
 /** What could be done about a pH, in the measure the plan or common practice suggests. */
 final class PhLevers {
     private static final double DAY = 86_400;
     private static final double WEEK = 7 * DAY;
-    private static final double PPM = 1e6;
-    private static final double PER_CENT = 100;
     private static final double OUNCE = 0.028349523125;
-    private static final double LITRES_IN_A_GALLON = 3.785411784;
 
     /** Carbon dioxide of a room with a window ajar; common practice. */
     private static final double AIRED = 500e-6;
@@ -43,7 +41,6 @@ final class PhLevers {
 
     private final Levers.Query query;
     private final Plan plan;
-    private final UnitSystem units;
     private final boolean skimmed;
     private final AmountField window;
     private final AmountField part;
@@ -56,26 +53,18 @@ final class PhLevers {
     PhLevers(Levers.Query query, Plan plan, double water, WaterStudy study, UnitSystem units) {
         this.query = query;
         this.plan = plan;
-        this.units = units;
         skimmed = OwnSurface.hasSkimmer(plan);
         window = read(
-                Asked.of("window", "A window brings the room to", "ppm", "ppm", PPM, 200e-6, 0.01),
+                Asked.of("window", "A window brings the room to", Measure.SHARE_OF_AIR, units, 200e-6, 0.01),
                 new Known(AIRED, "ppm", "usual of an aired room, common practice"));
         part = read(
-                Asked.of("skimmer_part", "Exchange through the skimmer’s air", "percent", "%", PER_CENT, 0, 1),
-                new Known(GasExchange.skimmerPart(), "percent", "what a skimmer adds to a moved surface, from memory"));
+                Asked.of("skimmer_part", "Exchange through the skimmer’s air", Measure.SHARE, units, 0, 1),
+                new Known(GasExchange.skimmerPart(), "%", "what a skimmer adds to a moved surface, from memory"));
         absorbed = read(
-                Asked.of("absorbed", "CO₂ after an absorber", "ppm", "ppm", PPM, 0, 0.01),
+                Asked.of("absorbed", "CO₂ after an absorber", Measure.SHARE_OF_AIR, units, 0, 0.01),
                 new Known(ABSORBED, "ppm", "usual of a fresh one, from memory"));
         limewater = read(
-                new Asked(
-                        "limewater",
-                        "Saturated limewater",
-                        twoUnits(
-                                Unit.of("l_per_d", "L a day", 1000 * DAY),
-                                Unit.of("gal_per_d", "gal a day", 1000 * DAY / LITRES_IN_A_GALLON)),
-                        0,
-                        1e-3),
+                new Asked("limewater", "Saturated limewater", FieldUnits.WATER_A_DAY, units, 0, 1e-3),
                 limewater(water, study));
         replaced = Choice.read(
                 query,
@@ -92,7 +81,8 @@ final class PhLevers {
                 new Asked(
                         "algae",
                         "Algae lit at night, taken out a week",
-                        twoUnits(Unit.of("g", "g", 1000 * WEEK), Unit.of("oz", "oz", WEEK / OUNCE)),
+                        FieldUnits.of(One.of("g", 1000 * WEEK), One.of("oz", WEEK / OUNCE)),
+                        units,
                         0,
                         1e-3),
                 algae(harvest, atNight));
@@ -135,10 +125,6 @@ final class PhLevers {
 
     private AmountField read(Asked asked, @Nullable Known known) {
         return AmountField.read(query, asked, known, "left out where it stays empty");
-    }
-
-    private List<Unit> twoUnits(Unit metric, Unit us) {
-        return units == UnitSystem.US ? List.of(us, metric) : List.of(metric, us);
     }
 
     /** As much as brings the alkalinity that the plan doses without limewater, else all that is used. */

@@ -3,6 +3,7 @@ package org.tidewright.web.page;
 import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.ph.Electrode;
 import org.tidewright.husbandry.ph.PhReading;
 import org.tidewright.husbandry.quantity.QuantityCourse;
@@ -13,10 +14,8 @@ import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.quantity.Amount;
-import org.tidewright.seawater.carbonate.Alkalinity;
 import org.tidewright.web.page.AmountField.Asked;
 import org.tidewright.web.page.AmountField.Known;
-import org.tidewright.web.page.AmountField.Unit;
 
 /** The readings that tell a pH, each from the log with its date, from the plan, or typed, and how sure each is. */
 final class PhWater {
@@ -50,32 +49,20 @@ final class PhWater {
                 level(WaterQuantity.TEMPERATURE, "Temperature", plan.water().temperature(), 5, 40);
         electrode = AmountField.read(
                 query,
-                Asked.of(
+                new Asked(
                         "electrode_days",
                         "Electrode set with buffers, days ago",
-                        "days",
-                        "days",
-                        1 / DAY,
+                        FieldUnits.DAYS,
+                        units,
                         0,
                         3000 * DAY),
-                new Known(MONTH, "days", "not told: a month is taken"),
+                new Known(MONTH, "d", "not told: a month is taken"),
                 "");
-        Unit kelvin = Unit.of("k", "K", 1);
-        Unit fahrenheit = Unit.of("f", "°F", 1.8);
-        alkalinityError = error(
-                alkalinity,
-                WaterQuantity.ALKALINITY,
-                "syringe_titration",
-                List.of(Unit.of("dkh", "dKH", 1 / Alkalinity.GERMAN_DEGREE)),
-                5);
+        alkalinityError =
+                error(alkalinity, WaterQuantity.ALKALINITY, "syringe_titration", FieldUnits.of(Measure.ALKALINITY), 5);
         salinityError =
-                error(salinity, WaterQuantity.SALINITY, "refractometer_seawater", List.of(Unit.of("pss", "", 1)), 9);
-        temperatureError = error(
-                temperature,
-                WaterQuantity.TEMPERATURE,
-                "digital_thermometer",
-                units == UnitSystem.US ? List.of(fahrenheit, kelvin) : List.of(kelvin, fahrenheit),
-                9);
+                error(salinity, WaterQuantity.SALINITY, "refractometer_seawater", FieldUnits.of(Measure.SALINITY), 9);
+        temperatureError = error(temperature, WaterQuantity.TEMPERATURE, "digital_thermometer", FieldUnits.WARMTH, 9);
     }
 
     /** What is needed. */
@@ -134,14 +121,14 @@ final class PhWater {
     }
 
     /** Of the log's method where its reading stands; else of a usual one. */
-    private AmountField error(AmountField of, WaterQuantity quantity, String usual, List<Unit> in, double most) {
+    private AmountField error(AmountField of, WaterQuantity quantity, String usual, FieldUnits in, double most) {
         QuantityCourse.Dot dot = of.known() == null ? null : last(quantity);
         TestMethod method =
                 dot != null ? dot.method() : TestMethods.find(quantity, usual).orElseThrow();
         double error = dot != null ? dot.error() : method.standardError(of.isGiven() ? of.value() : 0);
         return AmountField.read(
                 query,
-                new Asked(quantity.key() + "_error", of.label() + ", ±", in, 0, most),
+                new Asked(quantity.key() + "_error", of.label() + ", ±", in, units, 0, most),
                 new Known(error, "", (dot != null ? "of your log’s " : "usual of a ") + method.name()),
                 "");
     }

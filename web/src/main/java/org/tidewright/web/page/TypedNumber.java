@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param text as the field shows it
  * @param unit chosen beside it; of several, the one typed behind the number counts
  * @param read number and unit as one text, empty where nothing was typed
- * @param number what it is; empty where nothing was typed or it cannot be read
+ * @param digits the number alone, with a decimal point; empty where nothing was typed or it cannot be read
  */
-record TypedNumber(String text, String unit, String read, OptionalDouble number) {
+record TypedNumber(String text, String unit, String read, String digits) {
     private static final Pattern NUMBER = Pattern.compile("[-+]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][-+]?\\d+)?");
     private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(" + NUMBER.pattern() + ")\\s*(\\D.*)");
 
@@ -39,31 +39,30 @@ record TypedNumber(String text, String unit, String read, OptionalDouble number)
         }
         String unit = beside == null ? usual : known(beside, usual, spelt);
         if (plain.isEmpty()) {
-            return new TypedNumber("", unit, "", OptionalDouble.empty());
+            return new TypedNumber("", unit, "", "");
         }
         if (NUMBER.matcher(plain).matches()) {
             String given = beside == null ? "" : beside;
-            return new TypedNumber(
-                    text.strip(), known(given, usual, spelt), (plain + " " + given).strip(), number(plain));
+            return new TypedNumber(text.strip(), known(given, usual, spelt), (plain + " " + given).strip(), plain);
         }
         // A unit typed behind the number counts, and moves to its own place where it stands in the list.
         Matcher both = NUMBER_AND_UNIT.matcher(plain);
         if (both.matches()) {
             Optional<String> named = spelt.apply(both.group(2).strip().replaceFirst("^u(?=[mMgGaA])", "µ"));
             if (named.isPresent()) {
-                return new TypedNumber(both.group(1), named.get(), plain, number(both.group(1)));
+                return new TypedNumber(both.group(1), named.get(), plain, both.group(1));
             }
         }
-        return new TypedNumber(
-                text.strip(), known(beside == null ? "" : beside, usual, spelt), plain, OptionalDouble.empty());
+        return new TypedNumber(text.strip(), known(beside == null ? "" : beside, usual, spelt), plain, "");
+    }
+
+    /** What it is; empty, too, where it is greater than any number. */
+    OptionalDouble number() {
+        double value = digits.isEmpty() ? Double.NaN : Double.parseDouble(digits);
+        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
     private static String known(String unit, String otherwise, Function<String, Optional<String>> spelt) {
         return spelt.apply(unit).orElse(otherwise);
-    }
-
-    private static OptionalDouble number(String plain) {
-        double value = Double.parseDouble(plain);
-        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 }

@@ -24,7 +24,7 @@ import org.tidewright.seawater.carbonate.Alkalinity;
 import org.tidewright.seawater.ions.MajorIon;
 import org.tidewright.web.page.AmountField.Asked;
 import org.tidewright.web.page.AmountField.Known;
-import org.tidewright.web.page.AmountField.Unit;
+import org.tidewright.web.page.FieldUnits.One;
 
 /** What a year of doses leaves behind in the water. */
 final class YearQuestion {
@@ -107,16 +107,17 @@ final class YearQuestion {
                 new Asked(
                         "use",
                         "Alkalinity used a day",
-                        List.of(
-                                Unit.of("dkh_per_d", "dKH/d", 1 / Alkalinity.GERMAN_DEGREE),
-                                Unit.of("meq_per_l_d", "meq/L/d", 1)),
+                        FieldUnits.of(List.of(
+                                One.of("dKH/d", 1 / Alkalinity.GERMAN_DEGREE, "dkh_per_d"),
+                                One.of("meq/L/d", 1, "meq_per_l_d"))),
+                        around.units(),
                         0,
                         5),
                 known == null
                         ? null
                         : new Known(
                                 known.value(),
-                                "dkh_per_d",
+                                "dKH/d",
                                 (known.basis() == Basis.YOUR_LOG ? "from your log: " : "from the plan: ")
                                         + known.from()),
                 "as your tests tell");
@@ -131,10 +132,10 @@ final class YearQuestion {
                 "");
         AmountField every = AmountField.read(
                 query,
-                Asked.of("every", "Changed every", "days", "days", 1 / DAY, DAY, 365 * DAY),
+                new Asked("every", "Changed every", FieldUnits.DAYS, around.units(), DAY, 365 * DAY),
                 new Known(
                         own.map(OwnDosing.Changes::period).orElse(WEEK),
-                        "days",
+                        "d",
                         own.isPresent() ? "from the plan" : "usual"),
                 "");
         AmountField volume = AmountField.read(
@@ -144,8 +145,8 @@ final class YearQuestion {
                 "");
         AmountField salinity = AmountField.read(
                 query,
-                Asked.of("salinity", "Salinity", "pss", "", 1, 5, 42),
-                new Known(plan.water().salinity().in("1"), "pss", "from the plan"),
+                Asked.of("salinity", "Salinity", Measure.SALINITY, around.units(), 5, 42),
+                new Known(plan.water().salinity().in("1"), "", "from the plan"),
                 "");
         AmountField temperature = AmountField.read(
                 query,
@@ -154,8 +155,14 @@ final class YearQuestion {
                 "");
         AmountField share = AmountField.read(
                 query,
-                Asked.of("magnesium_share", "Magnesium’s share of what is laid down", "percent", "%", PER_CENT, 0, 0.5),
-                new Known(OwnDosing.magnesiumShare(plan), "percent", "from the plan: by who builds skeletons"),
+                Asked.of(
+                        "magnesium_share",
+                        "Magnesium’s share of what is laid down",
+                        Measure.SHARE,
+                        around.units(),
+                        0,
+                        0.5),
+                new Known(OwnDosing.magnesiumShare(plan), "%", "from the plan: by who builds skeletons"),
                 "");
         if (change.isGiven() && volume.isGiven() && change.value() > volume.value()) {
             change = change.refused("Found more than the system holds; expected up to all of its water.");

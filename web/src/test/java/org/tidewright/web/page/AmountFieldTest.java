@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.plan.method.WaterQuantity;
@@ -102,6 +103,63 @@ class AmountFieldTest {
         assertThat(field.value()).isNaN();
         assertThat(field.faulty()).isFalse();
         assertThat(field.note()).isEqualTo("wanted");
+    }
+
+    @Test
+    void whatWasReadStandsWithAPointAndWhatIsRefusedAsItWasTyped() {
+        assertThat(read(VOLUME, "volume", "1,5").text()).isEqualTo("1.5");
+        assertThat(read(VOLUME, "volume", "\u22121,5").text()).isEqualTo("\u22121,5");
+        assertThat(read(VOLUME, "volume", "\u22121,5").fault()).startsWith("Found -1.5\u00a0L; expected from 0.01");
+    }
+
+    /** As a list shows it, as it is spelt at large, and as names in files end. */
+    @ParameterizedTest
+    @ValueSource(strings = {"gal", "GAL", "gallons"})
+    void aUnitHasSeveralSpellings(String unit) {
+        assertThat(read(VOLUME, "volume", "2 " + unit).value()).isCloseTo(7.570823568e-3, within(1e-12));
+        assertThat(read(VOLUME, "volume", "2", "volume_unit", unit).value()).isCloseTo(7.570823568e-3, within(1e-12));
+    }
+
+    /** No water is 35 times as dense as pure water; one of 1.03 at 25 °C has a salinity over 39. */
+    @Test
+    void aSpecificGravityIsNeverTakenForTheSalinityThatWasFilledIn() {
+        Asked salinity = Asked.of("salinity", "Salinity", WaterQuantity.SALINITY, UnitSystem.METRIC, 5, 45);
+        Known known = new Known(35, "", "from the plan");
+        AmountField typed =
+                AmountField.read(Map.of("salinity", "1.03", "salinity_unit", "SG 25/25")::get, salinity, known, "");
+        assertThat(typed.known()).isNull();
+        assertThat(typed.value()).isGreaterThan(39);
+        AmountField slip =
+                AmountField.read(Map.of("salinity", "36", "salinity_unit", "SG 25/25")::get, salinity, known, "");
+        assertThat(slip.fault()).startsWith("Found 36\u00a0SG 25/25; expected from ");
+    }
+
+    @Test
+    void whatIsFilledInInAnotherUnitIsStillFromThePlan() {
+        Asked salinity = Asked.of("salinity", "Salinity", WaterQuantity.SALINITY, UnitSystem.METRIC, 5, 45);
+        Known known = new Known(35, "", "from the plan");
+        AmountField emptied =
+                AmountField.read(Map.of("salinity", "", "salinity_unit", "SG 25/25")::get, salinity, known, "");
+        assertThat(emptied.text()).startsWith("1.026").hasSize(6);
+        AmountField sent = AmountField.read(
+                Map.of("salinity", emptied.text(), "salinity_unit", "SG 25/25")::get, salinity, known, "");
+        assertThat(sent.known()).isEqualTo(known);
+        assertThat(sent.value()).isEqualTo(35);
+    }
+
+    /** Every measure has one unit, or two, and none twice. */
+    @ParameterizedTest
+    @EnumSource(Measure.class)
+    void theReadersUnitIsFirstAndChosen(Measure measure) {
+        for (UnitSystem reader : UnitSystem.values()) {
+            AmountField field = read(Asked.of("of", "Of", measure, reader, 0, 1));
+            assertThat(field.units()).extracting(Choice.Option::value).doesNotHaveDuplicates();
+            assertThat(field.units().get(0).value())
+                    .isEqualTo(measure.unit(reader).symbol());
+            assertThat(field.units())
+                    .filteredOn(Choice.Option::chosen)
+                    .containsExactly(field.units().get(0));
+        }
     }
 
     /** 35 by PSS-78 is a specific gravity of 1.0264 at 25 °C. */

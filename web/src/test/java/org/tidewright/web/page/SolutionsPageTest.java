@@ -122,7 +122,7 @@ class SolutionsPageTest {
         assertThat(text(page.leads())).startsWith("Weigh 2.82 oz of sodium bicarbonate and fill up to 1000 mL");
         assertThat(figure(page, "Alkalinity from a millilitre")).startsWith("0.0134 ");
         assertThat(remarks(page)).contains("below about 50 ± 2 °F crystals fall");
-        assertThat(field(page, "volume").units().get(0).key()).isEqualTo("gal");
+        assertThat(field(page, "volume").units().get(0).value()).isEqualTo("gal");
     }
 
     /** 2 150/105.988 = 2.8305 meq/mL, matched by 2.8305/2 147.014 = 208.1 g/L and 56.72 mg/mL of Ca; crystals at 13.9 °C. */
