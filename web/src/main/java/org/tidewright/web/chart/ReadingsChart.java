@@ -17,9 +17,16 @@ import org.tidewright.web.drawing.SvgWriter;
  * it is held in, what settles, and the dose in a strip of its own below, on the same scale of time.
  */
 public final class ReadingsChart {
-    private static final double TOP = 26;
+    private static final double TOP = 34;
+    /** Where what settles is named, above all readings. */
+    private static final double LANE = 4;
+
     private static final double HEIGHT = 310;
-    private static final double STRIP = 62;
+    private static final double STRIP = 74;
+
+    /** Of the strip, for its name, the triangles and the words over the steps. */
+    private static final double STRIP_HEAD = 42;
+
     private static final double BAR = 7;
     private static final double FOOT = 34;
 
@@ -77,6 +84,7 @@ public final class ReadingsChart {
      * @param strokes in place of dots where there are too many; dots are then those set aside
      * @param probe stretches in which a probe spoke without a break
      * @param told by the probe at some places
+     * @param dosed what the steps of the doses are, with their unit
      * @param today place of now; NaN where it is not on the chart
      * @param bars places at which the bars of the scale change
      */
@@ -92,6 +100,7 @@ public final class ReadingsChart {
             double most,
             String range,
             @Nullable Settles settles,
+            String dosed,
             List<Step> doses,
             double today,
             List<Double> bars,
@@ -165,21 +174,19 @@ public final class ReadingsChart {
                 .has("class", "settles")
                 .has("x", percent(settles.from()))
                 .has("width", percent(settles.to() - settles.from()))
-                .has("y", TOP - 18)
-                .has("height", HEIGHT + strip - TOP + 18)
+                .has("y", LANE)
+                .has("height", HEIGHT + strip - LANE)
                 .close();
         // Beside its left edge, or before its right one where that would run out of the sheet.
-        boolean late = settles.from() > 0.72;
-        for (int i = 0; i < 2; i++) {
-            svg.open("text")
-                    .has("class", i == 0 ? "amber strong" : "amber")
-                    .has("x", percent(settles.from()))
-                    .has("dx", late ? -6.0 : 6.0)
-                    .has("text-anchor", late ? "end" : "start")
-                    .has("y", TOP - 4 + 15 * i)
-                    .text(i == 0 ? "settling" : "until " + settles.until())
-                    .close();
-        }
+        boolean late = settles.from() > 0.5;
+        svg.open("text")
+                .has("class", "amber strong")
+                .has("x", percent(settles.from()))
+                .has("dx", late ? -6.0 : 6.0)
+                .has("text-anchor", late ? "end" : "start")
+                .has("y", LANE + 12)
+                .text("settling until " + settles.until())
+                .close();
     }
 
     private void levels() {
@@ -396,12 +403,18 @@ public final class ReadingsChart {
         }
         double most = content.doses().stream().mapToDouble(Step::amount).max().orElse(1);
         double floor = HEIGHT + strip;
+        svg.open("text")
+                .has("class", "tick")
+                .has("x", 0.0)
+                .has("y", HEIGHT + 13)
+                .text(content.dosed())
+                .close();
         Set<Step> named = named(content.doses());
         for (int i = 0; i < content.doses().size(); i++) {
             Step step = content.doses().get(i);
             double to =
                     i + 1 < content.doses().size() ? content.doses().get(i + 1).at() : 1;
-            double y = floor - 4 - (STRIP - 26) * (most > 0 ? step.amount() / most : 0);
+            double y = floor - 4 - (STRIP - STRIP_HEAD) * (most > 0 ? step.amount() / most : 0);
             svg.open("rect")
                     .has("class", "dosed")
                     .has("x", percent(step.at()))
@@ -414,7 +427,7 @@ public final class ReadingsChart {
                 svg.open("svg").has("x", percent(step.at())).has("y", 0.0).has("overflow", "visible");
                 svg.open("path")
                         .has("class", "moved")
-                        .has("d", "M0," + SvgWriter.number(HEIGHT + 2) + "l-5,9h10z")
+                        .has("d", "M0," + SvgWriter.number(HEIGHT + 6) + "l-5,9h10z")
                         .close();
                 svg.close();
             }

@@ -86,6 +86,8 @@ final class QuantityChart {
                 range == null ? Double.NaN : unit.shown(range.most()),
                 "range " + range(study, units),
                 settles(),
+                "doses bring, "
+                        + FigureText.of(Told.use(study.quantity(), 1), units).unit(),
                 doses(),
                 today,
                 bars(scale),
@@ -220,8 +222,7 @@ final class QuantityChart {
                 steps.remove(steps.size() - 1);
             }
             last = column;
-            steps.add(new ReadingsChart.Step(
-                    at, step.brings(), steps.isEmpty() ? "doses bring " + text.line() : text.value()));
+            steps.add(new ReadingsChart.Step(at, step.brings(), text.value()));
         }
         return steps;
     }

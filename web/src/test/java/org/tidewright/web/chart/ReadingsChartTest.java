@@ -30,6 +30,7 @@ class ReadingsChartTest {
                 9,
                 "range 7–9",
                 settles,
+                "doses bring, dKH/d",
                 doses,
                 today,
                 List.of(0.0, 0.5, 1.0),
