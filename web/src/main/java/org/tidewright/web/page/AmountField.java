@@ -123,7 +123,7 @@ public record AmountField(
             return untouched(asked, known, unit, wants);
         }
         if (typed.digits().isEmpty()) {
-            return faulty(asked, typed, unit, asked.unread(typed.text()));
+            return faulty(asked, typed, unit, asked.unread(typed.read()));
         }
         // The number that was filled in comes back: in another unit only where units were changed in between.
         if (known != null && typed.digits().equals(known.text(unit))) {

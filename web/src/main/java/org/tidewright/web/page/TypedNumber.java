@@ -43,7 +43,9 @@ record TypedNumber(String text, String unit, String read, String digits) {
         }
         if (NUMBER.matcher(plain).matches()) {
             String given = beside == null ? "" : beside;
-            return new TypedNumber(text.strip(), known(given, usual, spelt), (plain + " " + given).strip(), plain);
+            // In a unit that nobody knows it is no number: the usual one would be a guess.
+            String digits = given.isEmpty() || spelt.apply(given).isPresent() ? plain : "";
+            return new TypedNumber(text.strip(), known(given, usual, spelt), (plain + " " + given).strip(), digits);
         }
         // A unit typed behind the number counts, and moves to its own place where it stands in the list.
         Matcher both = NUMBER_AND_UNIT.matcher(plain);

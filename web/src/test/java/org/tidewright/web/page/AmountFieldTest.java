@@ -172,4 +172,11 @@ class AmountFieldTest {
         Asked temperature = Asked.of("temperature", "Temperature", WaterQuantity.TEMPERATURE, UnitSystem.US, 5, 40);
         assertThat(read(temperature, "temperature", "77").value()).isCloseTo(25, within(1e-9));
     }
+
+    @Test
+    void aUnitThatNobodyKnowsIsToldAndNotGuessed() {
+        AmountField field = read(VOLUME, "volume", "2", "volume_unit", "hogsheads");
+        assertThat(field.fault()).isEqualTo("Found “2 hogsheads”; expected a number in L or gal.");
+        assertThat(field.isGiven()).isFalse();
+    }
 }

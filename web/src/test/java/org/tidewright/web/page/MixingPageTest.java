@@ -385,7 +385,8 @@ class MixingPageTest {
                             typed.put(cell.name(), random.nextInt(10) < 8 ? cell.text() : any(words, random));
                         }
                         if (random.nextInt(5) == 0) {
-                            typed.put(row.unitName(), any(units, random));
+                            String fits = any(row.units(), random).name();
+                            typed.put(row.unitName(), random.nextInt(3) > 0 ? fits : any(units, random));
                         }
                     }
                 }
