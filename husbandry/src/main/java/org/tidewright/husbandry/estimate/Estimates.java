@@ -1,7 +1,9 @@
 package org.tidewright.husbandry.estimate;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,23 +18,32 @@ public final class Estimates {
         this.inputs = inputs;
     }
 
-    /** Works it out. */
+    /** Works it out, quantities that know nothing of each other side by side. */
     public static Estimates of(Inputs inputs) {
         Estimates estimates = new Estimates(inputs);
+        parts(inputs).parallelStream()
+                .map(part -> Map.entry(part, Fitted.of(inputs, part)))
+                .toList()
+                .forEach(fitted -> estimates.add(fitted.getKey(), fitted.getValue()));
+        return estimates;
+    }
+
+    /** The minerals, which calcification ties together, and every other quantity by itself. */
+    private static List<Set<WaterQuantity>> parts(Inputs inputs) {
         Set<WaterQuantity> minerals = EnumSet.noneOf(WaterQuantity.class);
         Set<WaterQuantity> others = EnumSet.noneOf(WaterQuantity.class);
         for (Inputs.Reading reading : inputs.readings()) {
             (WaterStates.MINERALS.contains(reading.quantity()) ? minerals : others).add(reading.quantity());
         }
+        List<Set<WaterQuantity>> parts = new ArrayList<>();
         if (!minerals.isEmpty()) {
-            estimates.add(minerals);
+            parts.add(minerals);
         }
-        others.forEach(quantity -> estimates.add(EnumSet.of(quantity)));
-        return estimates;
+        others.forEach(quantity -> parts.add(EnumSet.of(quantity)));
+        return parts;
     }
 
-    private void add(Set<WaterQuantity> quantities) {
-        Fitted fitted = Fitted.of(inputs, quantities);
+    private void add(Set<WaterQuantity> quantities, Fitted fitted) {
         quantities.forEach(quantity -> byQuantity.put(quantity, new Estimate(quantity, fitted)));
     }
 
