@@ -76,17 +76,7 @@ final class MixQuestion {
                 Asked.of("water", "Water it is dosed to", Measure.VOLUME, around.units(), 1e-3, 1000),
                 new Known(around.view().entry().water(), "", "from the plan: all in circulation"),
                 "");
-        AmountField share = AmountField.read(
-                query,
-                Asked.of(
-                        "magnesium_share",
-                        "Magnesium’s share of what is laid down",
-                        Measure.SHARE,
-                        around.units(),
-                        0,
-                        0.5),
-                new Known(OwnDosing.magnesiumShare(plan), "%", "from the plan: by who builds skeletons"),
-                "");
+        AmountField share = around.magnesiumShare(query);
         List<AmountField> first = new ArrayList<>();
         if (mix != Mix.LIMEWATER) {
             first.add(strength);

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.quantity.WaterStudy;
+import org.tidewright.husbandry.solution.OwnDosing;
 import org.tidewright.husbandry.solution.SolutionReport;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.web.desk.SystemView;
@@ -56,6 +58,17 @@ public record SolutionsPage(
     record Around(SystemView view, WaterStudy study, UnitSystem units) {
         String href() {
             return Reader.href(view.entry()) + "/solutions";
+        }
+
+        /** Which both a pair and what it leaves behind hang on. */
+        AmountField magnesiumShare(Levers.Query query) {
+            return AmountField.read(
+                    query,
+                    AmountField.Asked.of(
+                            "magnesium_share", "Magnesium’s share of what is laid down", Measure.SHARE, units, 0, 0.5),
+                    new AmountField.Known(
+                            OwnDosing.magnesiumShare(view.plan()), "%", "from the plan: by who builds skeletons"),
+                    "");
         }
     }
 

@@ -153,17 +153,7 @@ final class YearQuestion {
                 Asked.of("temperature", "Temperature", Measure.TEMPERATURE, around.units(), 10, 35),
                 new Known(plan.water().temperature().in("degC"), "", "from the plan"),
                 "");
-        AmountField share = AmountField.read(
-                query,
-                Asked.of(
-                        "magnesium_share",
-                        "Magnesium’s share of what is laid down",
-                        Measure.SHARE,
-                        around.units(),
-                        0,
-                        0.5),
-                new Known(OwnDosing.magnesiumShare(plan), "%", "from the plan: by who builds skeletons"),
-                "");
+        AmountField share = around.magnesiumShare(query);
         if (change.isGiven() && volume.isGiven() && change.value() > volume.value()) {
             change = change.refused("Found more than the system holds; expected up to all of its water.");
         }

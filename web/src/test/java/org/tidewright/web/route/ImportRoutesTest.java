@@ -9,9 +9,6 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,31 +19,13 @@ import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.journal.ProbeLog.Probe;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.plan.method.WaterQuantity;
-import org.tidewright.web.WebServer;
-import org.tidewright.web.WebSettings;
-import org.tidewright.web.desk.HandMadeDesk;
 
 /** A spreadsheet taken in over HTTP, step by step. It is 20:40 on 7 March 2026 in Berlin. */
-class ImportRoutesTest {
+class ImportRoutesTest extends Served {
     private static final String IMPORT = "/systems/harbour-room/log/import";
     private static final String CHOOSE = "<form class=\"next-line\"";
     private static final String CHOICES = "<form class=\"import\"";
     private static final String SOUND = "date,KH dKH,Ca ppm\n2025-06-05,8.1,420\n2025-06-08,8.0,425\n2025-06-11,7.9,\n";
-
-    private final HandMadeDesk desk = new HandMadeDesk();
-    private WebServer server;
-    private Visitor visitor;
-
-    @BeforeEach
-    void start() {
-        server = WebServer.start(desk, new WebSettings("127.0.0.1", 0, Set.of()));
-        visitor = new Visitor(server.port());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-    }
 
     private HttpResponse<String> look(String name, byte[] bytes) {
         return MultipartForm.in(visitor.get(IMPORT).body(), CHOOSE)

@@ -8,37 +8,16 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Kind;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.journal.Span;
-import org.tidewright.web.WebServer;
-import org.tidewright.web.WebSettings;
-import org.tidewright.web.desk.HandMadeDesk;
 
 /** Lines written, corrected and taken back over HTTP. It is 20:40 on 7 March 2026 in Berlin. */
-class LogRoutesTest {
+class LogRoutesTest extends Served {
     private static final String LOG = "/systems/harbour-room/log";
-
-    private final HandMadeDesk desk = new HandMadeDesk();
-    private WebServer server;
-    private Visitor visitor;
-
-    @BeforeEach
-    void start() {
-        server = WebServer.start(desk, new WebSettings("127.0.0.1", 0, Set.of()));
-        visitor = new Visitor(server.port());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-    }
 
     private HttpResponse<String> write(String text, String at, UUID id) {
         Map<String, String> form = new HashMap<>();

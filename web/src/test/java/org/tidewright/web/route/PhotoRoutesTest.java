@@ -9,41 +9,20 @@ import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Kind;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.journal.Photos;
 import org.tidewright.husbandry.journal.Span;
-import org.tidewright.web.WebServer;
-import org.tidewright.web.WebSettings;
-import org.tidewright.web.desk.HandMadeDesk;
 
 /** Photos sent with lines of the log, and served. */
-class PhotoRoutesTest {
+class PhotoRoutesTest extends Served {
     private static final String LOG = "/systems/harbour-room/log";
     private static final String FORM = "<form class=\"next-line\"";
     private static final byte[] JPEG = HexFormat.of().parseHex("ffd8ffe000104a46494600010100");
     private static final byte[] PNG = HexFormat.of().parseHex("89504e470d0a1a0a0000000d49484452");
-
-    private final HandMadeDesk desk = new HandMadeDesk();
-    private WebServer server;
-    private Visitor visitor;
-
-    @BeforeEach
-    void start() {
-        server = WebServer.start(desk, new WebSettings("127.0.0.1", 0, Set.of()));
-        visitor = new Visitor(server.port());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-    }
 
     private HttpResponse<String> write(String text, String name, byte[] bytes) {
         return MultipartForm.in(visitor.get(LOG).body(), FORM)

@@ -8,12 +8,9 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.journal.Draft;
 import org.tidewright.husbandry.journal.Event;
@@ -21,30 +18,12 @@ import org.tidewright.husbandry.journal.ProbeLog.Probe;
 import org.tidewright.husbandry.journal.ProbeLog.Value;
 import org.tidewright.plan.method.TestMethods;
 import org.tidewright.plan.method.WaterQuantity;
-import org.tidewright.web.WebServer;
-import org.tidewright.web.WebSettings;
-import org.tidewright.web.desk.HandMadeDesk;
 
 /** The page Water over HTTP. It is 20:40 on 7 March 2026 in Berlin. */
-class WaterRoutesTest {
+class WaterRoutesTest extends Served {
     private static final String WATER = "/systems/harbour-room/water";
     private static final OffsetDateTime NOW = OffsetDateTime.parse("2026-03-07T20:40:00+01:00");
     private static final int BOUND = 100_000;
-
-    private final HandMadeDesk desk = new HandMadeDesk();
-    private WebServer server;
-    private Visitor visitor;
-
-    @BeforeEach
-    void start() {
-        server = WebServer.start(desk, new WebSettings("127.0.0.1", 0, Set.of()));
-        visitor = new Visitor(server.port());
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-    }
 
     private void read(WaterQuantity quantity, double written, OffsetDateTime at) {
         String method = TestMethods.of(quantity).get(0).key();
