@@ -181,7 +181,7 @@ final class QuantityStudies {
         return DoseRule.advise(situation, aim(Objects.requireNonNull(range)));
     }
 
-    /** Alkalinity and calcium are moved as a pair; calcium, which the corals hardly feel, does not ask for alkalinity. */
+    /** Calcium goes with a move of alkalinity; its own range is wide, and its own moves ask for no alkalinity. */
     private @Nullable Companion companion(@Nullable DoseAdvice decision, @Nullable Dosed dosed) {
         if (quantity != WaterQuantity.ALKALINITY || dosed == null || !(decision instanceof DoseAdvice.Move move)) {
             return null;
