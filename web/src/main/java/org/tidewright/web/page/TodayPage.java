@@ -50,6 +50,7 @@ public record TodayPage(
      * An entry of the letter: what to do, then why.
      *
      * @param moveHref where the move it advises is written down; null where it advises none
+     * @param cautions what to mind while doing it
      */
     public record Letter(
             String kind,
@@ -58,6 +59,7 @@ public record TodayPage(
             String href,
             String link,
             @Nullable String moveHref,
+            List<String> cautions,
             boolean settling) {}
 
     /** Something that settles. */
@@ -107,6 +109,7 @@ public record TodayPage(
                                     ? "Why until then"
                                     : "See " + each.quantity().words(),
                             each.move() == null ? null : LogForm.address(href, each.move(), units),
+                            each.advice().cautions(),
                             call == Call.LEAVE));
                 }
             }

@@ -51,6 +51,19 @@ class WaterRoutesTest extends Served {
     }
 
     @Test
+    void whatToMindStandsWhereADoseIsAdvised() {
+        for (int day = 60; day > 0; day -= 4) {
+            read(WaterQuantity.ALKALINITY, 6.6, NOW.minusDays(day).withHour(8));
+        }
+        String today = visitor.get("/systems/harbour-room/today").body();
+        assertThat(today).contains("Bring alkalinity back");
+        assertThat(today.indexOf("Never move alkalinity by more than")).isBetween(1, today.indexOf("See alkalinity"));
+        String water = visitor.get(WATER + "/alkalinity").body();
+        assertThat(water.indexOf("Never move alkalinity by more than"))
+                .isBetween(1, water.indexOf("class=\"soundings\""));
+    }
+
+    @Test
     void fiveYearsOfReadingsMakeAPageOfBoundedSize() {
         WaterQuantity[] quantities = {
             WaterQuantity.ALKALINITY, WaterQuantity.CALCIUM, WaterQuantity.MAGNESIUM, WaterQuantity.NITRATE,
