@@ -10,17 +10,15 @@ import org.tidewright.seawater.unit.Unit;
  *
  * @param now the level
  * @param next the level when it will next be tested, all doses left as they stand
- * @param use of it, a day
- * @param dosed what all doses together bring, a day
- * @param movable how much of that comes from the dose that would be moved
+ * @param change of the level a day, all doses left as they stand
+ * @param movable what the dose that would be moved brings a day
  * @param step finest change of that dose that can be set
  * @param settling of the last move; null where there is none, or its effect is told already
  */
 public record DoseCase(
         Known now,
         Known next,
-        Known use,
-        @Unit("*") double dosed,
+        Known change,
         @Unit("*") double movable,
         @Unit("*") double step,
         @Nullable Settling settling) {}

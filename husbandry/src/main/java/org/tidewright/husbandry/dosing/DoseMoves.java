@@ -16,8 +16,6 @@ import org.tidewright.plan.method.WaterQuantity;
 
 /** When the last move of a dose will be told from noise. */
 public final class DoseMoves {
-    /** What a solution's lever is called behind its name. */
-    public static final String DOSE = " dose";
 
     private static final double DAY = 86_400;
     /** A use wanders: what is not told within four weeks is told by nothing but luck. */
@@ -36,8 +34,8 @@ public final class DoseMoves {
         Estimates of(Instant time);
     }
 
-    /** A move that the journal tells of, and what it does to the level a day. */
-    private record Move(Line line, String solution, double change) {}
+    /** A move that the journal tells of: of what, and how much more a day. */
+    private record Move(Line line, Solution solution, double more) {}
 
     /**
      * The settling of the last move that bears on a quantity; empty where there was none, or its effect is told by now.
@@ -49,12 +47,18 @@ public final class DoseMoves {
     public static Optional<Settling> settling(
             Inputs inputs, List<Line> lines, WaterQuantity quantity, Instant now, TestPace pace, Before before) {
         return lastMove(inputs, lines, quantity)
-                .flatMap(move -> settling(lines, quantity, now, pace, move, before))
+                .flatMap(move -> settling(inputs, lines, quantity, now, pace, move, before))
                 .filter(settling -> settling.until().isAfter(now));
     }
 
     private static Optional<Settling> settling(
-            List<Line> lines, WaterQuantity quantity, Instant now, TestPace pace, Move move, Before before) {
+            Inputs inputs,
+            List<Line> lines,
+            WaterQuantity quantity,
+            Instant now,
+            TestPace pace,
+            Move move,
+            Before before) {
         Instant moved = move.line().at().toInstant();
         Optional<Estimate> then = before.of(moved).of(quantity);
         if (then.isEmpty()) {
@@ -65,10 +69,13 @@ public final class DoseMoves {
                 .map(line -> line.at().toInstant())
                 .filter(at -> at.isAfter(moved) && !at.isAfter(now))
                 .toList();
-        Told usual = told(then.get(), moved, made, pace.every(), pace.method(), move.change());
-        Told daily = told(then.get(), moved, made, Math.min(1, pace.every()), pace.method(), move.change());
-        return Optional.of(
-                new Settling(move.solution() + DOSE, moved, move.change(), usual.at(), usual.told(), daily.at()));
+        double change = move.more()
+                * move.solution().effectOn(quantity)
+                * then.get().strength(move.solution(), inputs.time(moved)).value();
+        Told usual = told(then.get(), moved, made, pace.every(), pace.method(), change);
+        Told daily = told(then.get(), moved, made, Math.min(1, pace.every()), pace.method(), change);
+        return Optional.of(new Settling(
+                ((Event.LeverMoved) move.line().event()).lever(), moved, change, usual.at(), usual.told(), daily.at()));
     }
 
     private record Told(Instant at, boolean told) {}
@@ -94,15 +101,12 @@ public final class DoseMoves {
     private static Optional<Move> lastMove(Inputs inputs, List<Line> lines, WaterQuantity quantity) {
         for (int i = lines.size() - 1; i >= 0; i--) {
             Line line = lines.get(i);
-            if (line.event() instanceof Event.LeverMoved moved && moved.lever().endsWith(DOSE)) {
-                String name = moved.lever().substring(0, moved.lever().length() - DOSE.length());
+            if (line.event() instanceof Event.LeverMoved moved) {
                 for (Solution solution : inputs.solutions()) {
-                    double effect = solution.effectOn(quantity);
-                    if (solution.name().equals(name) && effect != 0) {
-                        double change = effect
-                                * (moved.after() * DAY
-                                        - solution.perDay(inputs.time(line.at().toInstant()) - A_SECOND));
-                        return change == 0 ? Optional.empty() : Optional.of(new Move(line, name, change));
+                    if (solution.lever().equals(moved.lever()) && solution.effectOn(quantity) != 0) {
+                        double before = solution.perDay(inputs.time(line.at().toInstant()) - A_SECOND);
+                        double more = moved.after() * DAY - before;
+                        return more == 0 ? Optional.empty() : Optional.of(new Move(line, solution, more));
                     }
                 }
             }

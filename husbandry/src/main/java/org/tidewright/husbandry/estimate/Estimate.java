@@ -23,8 +23,11 @@ public final class Estimate {
      * @param level at that time of day
      * @param overDay the level without what the hour adds to it or takes away: what calcifies by light, what is dosed by night
      * @param use a day, of the day around that time
+     * @param dosed what all programmes bring a day as they stand then
+     * @param change a day while the doses stay as they are. It is known better than the use: readings show it, and what is
+     *     not known of a dose's strength is in the use alone
      */
-    public record Point(@Unit("d") double time, Known level, Known overDay, Known use) {}
+    public record Point(@Unit("d") double time, Known level, Known overDay, Known use, Known dosed, Known change) {}
 
     /** What became of a reading. */
     public enum Standing {
@@ -124,12 +127,34 @@ public final class Estimate {
         double[] level = model.levelRow(quantity, time);
         double[] day = model.dayRow(quantity);
         double[] use = model.useRow(quantity);
+        double[] dosed = model.dosedRow(quantity, time);
+        double[] change = less(dosed, use);
+        double said = model.dosed(quantity, time);
         double fromMiddle = belief.mean(level) - model.middle(quantity);
         return new Point(
                 time,
                 known(belief, model.scaled(level, quantity, fromMiddle)),
                 known(belief, model.scaled(day, quantity, fromMiddle)).plus(-model.dosedAhead(quantity, time)),
-                known(belief, model.scaled(use, quantity, belief.mean(use))));
+                known(belief, model.scaled(use, quantity, belief.mean(use))),
+                known(belief, dosed).plus(said),
+                known(belief, model.scaled(change, quantity, belief.mean(change) + said))
+                        .plus(said));
+    }
+
+    private static double[] less(double[] row, double[] other) {
+        double[] difference = row.clone();
+        for (int i = 0; i < difference.length; i++) {
+            difference[i] -= other[i];
+        }
+        return difference;
+    }
+
+    /** How many times as strong as it is said to be a solution is, at a time; from the said strength where no reading tells. */
+    public Known strength(Solution solution, @Unit("d") double time) {
+        return fitted.model()
+                .strengthRow(solution)
+                .map(row -> known(fitted.at(time), row).plus(1))
+                .orElse(new Known(1, solution.strengthError()));
     }
 
     private static Known known(Belief belief, double[] row) {

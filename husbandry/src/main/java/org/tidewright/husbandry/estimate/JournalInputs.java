@@ -73,7 +73,7 @@ final class JournalInputs {
                 checks(standing),
                 solutions,
                 renewals,
-                upsets(within, time),
+                upsets(within, solutions, time),
                 calcifying(plan),
                 Expectations.of(plan, solutions, renewals, Math.max(SOME_CHANGES, until)),
                 RESPONSE,
@@ -149,13 +149,13 @@ final class JournalInputs {
     }
 
     /** Animals that came or went, and levers of light, food and filters: what doses is known, and so are water changes. */
-    private static List<Inputs.Upset> upsets(List<Line> lines, JournalTime time) {
+    private static List<Inputs.Upset> upsets(List<Line> lines, List<Solution> solutions, JournalTime time) {
         List<Inputs.Upset> upsets = new ArrayList<>();
         for (Line line : lines) {
             if (line.event() instanceof Event.AnimalMoved moved) {
                 upsets.add(new Inputs.Upset(time.of(line.at()), moved.animal()));
             } else if (line.event() instanceof Event.LeverMoved moved
-                    && !moved.lever().endsWith(KnownDoses.LEVER)
+                    && solutions.stream().noneMatch(solution -> solution.lever().equals(moved.lever()))
                     && !moved.lever().equals(KnownRenewals.LEVER)) {
                 upsets.add(new Inputs.Upset(time.of(line.at()), moved.lever()));
             }

@@ -8,8 +8,9 @@ import org.tidewright.seawater.unit.Unit;
 
 /**
  * Something that is dosed, by a programme and by hand, and what it brings. It is counted in an amount of its own: cubic
- * metres of a solution, moles of a salt given dry.
+ * metres of a solution or of what leaves a reactor, moles of a salt given dry.
  *
+ * @param lever by which the keeper moves its programme, as the journal names it; empty for none
  * @param effect rise of each level for each amount of it in this system's water
  * @param shape how its programme spreads over the day
  * @param programme amounts a day, each from its time on; the first from the beginning
@@ -18,6 +19,7 @@ import org.tidewright.seawater.unit.Unit;
  */
 public record Solution(
         String name,
+        String lever,
         @Unit("*") Map<WaterQuantity, Double> effect,
         DayShape shape,
         List<Portion> programme,
@@ -81,6 +83,6 @@ public record Solution(
             }
         }
         changed.add(new Portion(from, amountPerDay));
-        return new Solution(name, effect, shape, changed, pulses, strengthError);
+        return new Solution(name, lever, effect, shape, changed, pulses, strengthError);
     }
 }

@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.numerics.filter.Belief;
@@ -207,6 +208,35 @@ final class WaterModel {
             row[i] = -driven[i];
         }
         return row;
+    }
+
+    /** What the programmes bring a day as they stand at a time, beside {@link #dosed}: each may be stronger than it is said. */
+    double[] dosedRow(WaterQuantity quantity, double time) {
+        double[] row = new double[states.size()];
+        for (Solution solution : inputs.solutions()) {
+            Integer strength = states.get(strength(solution));
+            if (strength != null) {
+                row[strength] += solution.effectOn(quantity) * solution.perDay(time);
+            }
+        }
+        return row;
+    }
+
+    /** What all programmes bring a day as they stand at a time, each as strong as it is said to be. */
+    double dosed(WaterQuantity quantity, double time) {
+        return inputs.solutions().stream()
+                .mapToDouble(solution -> solution.effectOn(quantity) * solution.perDay(time))
+                .sum();
+    }
+
+    /** By how much a solution is stronger than it is said to be; empty for one that moves none of the levels. */
+    Optional<double[]> strengthRow(Solution solution) {
+        if (!doses(solution)) {
+            return Optional.empty();
+        }
+        double[] row = new double[states.size()];
+        row[index(strength(solution))] = 1;
+        return Optional.of(row);
     }
 
     /** The bias of a method. */

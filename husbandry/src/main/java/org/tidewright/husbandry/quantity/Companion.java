@@ -1,7 +1,7 @@
 package org.tidewright.husbandry.quantity;
 
 import java.util.Optional;
-import org.tidewright.husbandry.estimate.Inputs;
+import org.tidewright.husbandry.estimate.Estimate;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.seawater.unit.Unit;
@@ -21,10 +21,10 @@ record Companion(Dosed dosed, @Unit("m^3/d") double amount) {
      * @param more alkalinity a day than before
      */
     static Optional<Companion> of(
-            Plan plan, Inputs inputs, String solution, @Unit("mol/(m^3 d)") double more, @Unit("d") double time) {
-        return Dosed.movable(plan, inputs, WaterQuantity.CALCIUM, time)
+            Plan plan, Estimate estimate, String solution, @Unit("mol/(m^3 d)") double more, @Unit("d") double time) {
+        return Dosed.movable(plan, estimate, WaterQuantity.CALCIUM, time)
                 .filter(dosed -> !dosed.solution().name().equals(solution))
-                .flatMap(dosed -> moved(dosed, more * inputs.calciumForAlkalinity()));
+                .flatMap(dosed -> moved(dosed, more * estimate.inputs().calciumForAlkalinity()));
     }
 
     private static Optional<Companion> moved(Dosed dosed, double more) {

@@ -1,11 +1,15 @@
 package org.tidewright.husbandry.quantity;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.advice.Figure;
+import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.dosing.DoseAdvice;
-import org.tidewright.husbandry.dosing.DoseMoves;
-import org.tidewright.husbandry.estimate.Inputs;
+import org.tidewright.husbandry.estimate.Estimate;
+import org.tidewright.husbandry.estimate.Solution;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Dosing;
@@ -16,36 +20,82 @@ import org.tidewright.seawater.unit.Unit;
 /**
  * The dose of a quantity that a keeper would move.
  *
- * @param solution its name, and what it is
+ * @param means of what kind it is
+ * @param solution what it is, in the inputs
+ * @param salt that is dissolved; null for a reactor
  * @param amount as it stands, m³ a day
- * @param effect rise of the level for each m³
+ * @param effect rise of the level for each m³, by the strength that the journal taught
  */
 record Dosed(
-        Dosing solution,
+        Means means,
+        Solution solution,
+        @Nullable Salt salt,
         @Unit("m^3/d") double amount,
         @Unit("*") double effect) {
     private static final double MILLILITRE = 1e-6;
     private static final double DAY = 86_400;
 
-    /** What all programmes bring of a quantity a day, as they stand at a time. */
-    static @Unit("*") double of(Inputs inputs, WaterQuantity quantity, @Unit("d") double time) {
-        return inputs.solutions().stream()
-                .mapToDouble(solution -> solution.effectOn(quantity) * solution.perDay(time))
-                .sum();
+    /** What is moved, from the last choice to the first. How much limewater can be dosed is set by what evaporates. */
+    enum Means {
+        LIMEWATER,
+        REACTOR,
+        SOLUTION
     }
 
-    /**
-     * Of the plan's solutions the one that brings most of the quantity for its volume, limewater last: how much of it can be
-     * dosed is set by what evaporates.
-     */
-    static Optional<Dosed> movable(Plan plan, Inputs inputs, WaterQuantity quantity, @Unit("d") double time) {
-        return plan.dosing().stream()
-                .flatMap(dosing -> inputs.solutions().stream()
-                        .filter(solution -> solution.name().equals(dosing.name()))
-                        .filter(solution -> solution.effectOn(quantity) > 0)
-                        .map(solution -> new Dosed(dosing, solution.perDay(time), solution.effectOn(quantity))))
-                .max(Comparator.comparingDouble(
-                        dosed -> dosed.solution().salt() == Salt.CALCIUM_HYDROXIDE ? 0 : dosed.effect()));
+    /** Of the plan's solutions the one that brings most of the quantity for its volume; else its reactor, else limewater. */
+    static Optional<Dosed> movable(Plan plan, Estimate estimate, WaterQuantity quantity, @Unit("d") double time) {
+        List<Solution> known = estimate.inputs().solutions().stream()
+                .filter(solution -> solution.effectOn(quantity) > 0)
+                .toList();
+        Stream<Dosed> solutions = plan.dosing().stream()
+                .flatMap(dosing -> named(known, dosing.name())
+                        .map(solution -> of(kindOf(dosing), estimate, solution, dosing.salt(), quantity, time)));
+        Stream<Dosed> reactors = plan.gear().stream()
+                .filter(gear -> gear.reactor() != null)
+                .flatMap(gear -> named(known, gear.name())
+                        .map(solution -> of(Means.REACTOR, estimate, solution, null, quantity, time)));
+        return Stream.concat(solutions, reactors)
+                .max(Comparator.comparing(Dosed::means).thenComparingDouble(Dosed::effect));
+    }
+
+    private static Stream<Solution> named(List<Solution> solutions, String name) {
+        return solutions.stream().filter(solution -> solution.name().equals(name));
+    }
+
+    private static Means kindOf(Dosing dosing) {
+        return dosing.salt() == Salt.CALCIUM_HYDROXIDE ? Means.LIMEWATER : Means.SOLUTION;
+    }
+
+    private static Dosed of(
+            Means means,
+            Estimate estimate,
+            Solution solution,
+            @Nullable Salt salt,
+            WaterQuantity quantity,
+            @Unit("d") double time) {
+        double effect =
+                solution.effectOn(quantity) * estimate.strength(solution, time).value();
+        return new Dosed(means, solution, salt, solution.perDay(time), effect);
+    }
+
+    /** As sentences call what is moved: {@code bicarbonate}, {@code the effluent of the reactor}. */
+    String words() {
+        return means == Means.REACTOR ? "the effluent of " + solution.name() : solution.name();
+    }
+
+    /** Whether a portion of it can be given by hand: limewater would lift the pH, and a reactor gives none. */
+    boolean isGivenByHand() {
+        return means == Means.SOLUTION;
+    }
+
+    /** An amount a day of it, as it is measured out. */
+    Figure figure(@Unit("m^3/d") double amount) {
+        Measure measure = switch (means) {
+            case REACTOR -> Measure.DRIP;
+            case LIMEWATER -> Measure.LARGE_DOSE_A_DAY;
+            case SOLUTION -> Measure.DOSE_A_DAY;
+        };
+        return Figure.exact(measure, amount);
     }
 
     /** What it brings a day. */
@@ -54,10 +104,11 @@ record Dosed(
         return amount * effect;
     }
 
-    /** Finest change that can be set: a millilitre a day, a tenth where little is dosed. */
+    /** Finest change that can be set: a millilitre a day, a tenth where little is dosed, a hundredth of a reactor's. */
     @Unit("*")
     double step() {
-        return (amount < 20 * MILLILITRE ? 0.1 : 1) * MILLILITRE * effect;
+        double finest = means == Means.REACTOR ? amount / 100 : (amount < 20 * MILLILITRE ? 0.1 : 1) * MILLILITRE;
+        return finest * effect;
     }
 
     /** The line that the log holds once it is moved as advised; empty where it is not to be moved. */
@@ -67,8 +118,7 @@ record Dosed(
                 : advice instanceof DoseAdvice.Correct correct ? correct.dose() : brings();
         return Math.abs(brings - brings()) < step() / 2
                 ? Optional.empty()
-                : Optional.of(new Event.LeverMoved(
-                        solution.name() + DoseMoves.DOSE, "m^3/s", amount / DAY, volume(brings) / DAY));
+                : Optional.of(new Event.LeverMoved(solution.lever(), "m^3/s", amount / DAY, volume(brings) / DAY));
     }
 
     /** The volume that brings so much of it. */

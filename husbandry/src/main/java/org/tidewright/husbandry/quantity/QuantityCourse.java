@@ -12,7 +12,6 @@ import org.tidewright.husbandry.estimate.Inputs;
 import org.tidewright.husbandry.estimate.Known;
 import org.tidewright.husbandry.estimate.Solution;
 import org.tidewright.plan.method.TestMethod;
-import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.seawater.unit.Unit;
 
 /**
@@ -105,7 +104,7 @@ public record QuantityCourse(
                 points(estimate, times(from, now), hour),
                 points(estimate, times(now, to), hour),
                 dots(inputs, readings),
-                steps(inputs, estimate.quantity(), from, now));
+                steps(estimate, from, now));
     }
 
     /** A part of it; at its ends the level is taken from the two next to them. */
@@ -190,11 +189,12 @@ public record QuantityCourse(
                 .toList();
     }
 
-    private static List<Step> steps(Inputs inputs, WaterQuantity quantity, double from, double now) {
+    private static List<Step> steps(Estimate estimate, double from, double now) {
         List<Double> times = new ArrayList<>(List.of(from));
         boolean dosed = false;
+        Inputs inputs = estimate.inputs();
         for (Solution solution : inputs.solutions()) {
-            if (solution.effect().getOrDefault(quantity, 0.0) != 0) {
+            if (solution.effectOn(estimate.quantity()) != 0) {
                 dosed = true;
                 solution.programme().stream()
                         .map(Solution.Portion::time)
@@ -206,7 +206,8 @@ public record QuantityCourse(
                 ? times.stream()
                         .sorted()
                         .distinct()
-                        .map(time -> new Step(inputs.at(time), Dosed.of(inputs, quantity, time)))
+                        .map(time -> new Step(
+                                inputs.at(time), estimate.at(time).dosed().value()))
                         .toList()
                 : List.of();
     }

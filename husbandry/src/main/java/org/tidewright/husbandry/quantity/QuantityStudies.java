@@ -13,8 +13,6 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Advice;
-import org.tidewright.husbandry.advice.Figure;
-import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.dosing.Aim;
 import org.tidewright.husbandry.dosing.DoseAdvice;
 import org.tidewright.husbandry.dosing.DoseCase;
@@ -28,6 +26,7 @@ import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.limit.Keeping;
 import org.tidewright.husbandry.limit.SafeRate;
 import org.tidewright.husbandry.limit.TargetRange;
+import org.tidewright.husbandry.water.SystemWater;
 import org.tidewright.plan.method.TestMethod;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Plan;
@@ -95,7 +94,7 @@ final class QuantityStudies {
 
     QuantityStudy study() {
         Estimate.Point point = estimate.at(now);
-        Optional<Dosed> dosed = isUsed() ? Dosed.movable(plan, estimate.inputs(), quantity, now) : Optional.empty();
+        Optional<Dosed> dosed = isUsed() ? Dosed.movable(plan, estimate, quantity, now) : Optional.empty();
         Settling settling = dosed.isEmpty()
                 ? null
                 : DoseMoves.settling(estimate.inputs(), lines, quantity, instant, pace, before)
@@ -109,10 +108,11 @@ final class QuantityStudies {
                 point,
                 next(),
                 range,
+                range == null ? null : aim(range),
+                DryPortion.of(quantity, SystemWater.volume(plan)).orElse(null),
                 decision,
                 dosed.orElse(null),
                 companion(decision, dosed.orElse(null)),
-                dosedNow(),
                 nextTest,
                 estimate.readings(),
                 probed,
@@ -167,17 +167,13 @@ final class QuantityStudies {
         return estimate.readings().get(0).reading().time();
     }
 
-    private double dosedNow() {
-        return Dosed.of(estimate.inputs(), quantity, now);
-    }
-
     private Estimate.Point next() {
         return estimate.at(Math.max(now + 0.01, pace.next(now)));
     }
 
     private DoseAdvice decision(Estimate.Point point, Dosed dosed, @Nullable Settling settling) {
-        DoseCase situation = new DoseCase(
-                point.overDay(), next().overDay(), point.use(), dosedNow(), dosed.brings(), dosed.step(), settling);
+        DoseCase situation =
+                new DoseCase(point.overDay(), next().overDay(), point.change(), dosed.brings(), dosed.step(), settling);
         return DoseRule.advise(situation, aim(Objects.requireNonNull(range)));
     }
 
@@ -186,7 +182,7 @@ final class QuantityStudies {
         if (quantity != WaterQuantity.ALKALINITY || dosed == null || !(decision instanceof DoseAdvice.Move move)) {
             return null;
         }
-        return Companion.of(plan, estimate.inputs(), dosed.solution().name(), move.dose() - dosed.brings(), now)
+        return Companion.of(plan, estimate, dosed.solution().name(), move.dose() - dosed.brings(), now)
                 .orElse(null);
     }
 
@@ -220,7 +216,7 @@ final class QuantityStudies {
                         estimate.inputs().dosed(dosed.solution().name(), amount, now))
                 .overDay();
         double inRange = range == null ? 1 : level.chanceBelow(range.most()) - level.chanceBelow(range.least());
-        return new Fork(words, Figure.exact(Measure.DOSE_A_DAY, amount), level, inRange);
+        return new Fork(words, dosed.figure(amount), level, inRange);
     }
 
     private List<Stability> stability(TargetRange held) {

@@ -15,14 +15,15 @@ import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.dosing.Aim;
 import org.tidewright.husbandry.dosing.DoseAdvice;
 import org.tidewright.husbandry.dosing.DoseRule;
 import org.tidewright.husbandry.dosing.Settling;
 import org.tidewright.husbandry.estimate.Estimate;
 import org.tidewright.husbandry.estimate.Known;
 import org.tidewright.husbandry.limit.TargetRange;
+import org.tidewright.husbandry.solution.SoldSalt;
 import org.tidewright.plan.method.WaterQuantity;
-import org.tidewright.plan.model.Salt;
 import org.tidewright.plan.source.Basis;
 
 /** Says what is known of a quantity and what to do. */
@@ -47,10 +48,11 @@ final class QuantityWords {
     private final Known level;
     private final Known next;
     private final @Nullable TargetRange range;
+    private final @Nullable Aim aim;
+    private final @Nullable DryPortion dry;
     private final @Nullable DoseAdvice decision;
     private final @Nullable Dosed dosed;
     private final @Nullable Companion companion;
-    private final double dosedNow;
     private final Instant nextTest;
     private final List<Estimate.Judged> readings;
     private final List<Estimate.Judged> probed;
@@ -65,10 +67,11 @@ final class QuantityWords {
             Estimate.Point point,
             Estimate.Point next,
             @Nullable TargetRange range,
+            @Nullable Aim aim,
+            @Nullable DryPortion dry,
             @Nullable DoseAdvice decision,
             @Nullable Dosed dosed,
             @Nullable Companion companion,
-            double dosedNow,
             Instant nextTest,
             List<Estimate.Judged> readings,
             List<Estimate.Judged> probed,
@@ -80,10 +83,11 @@ final class QuantityWords {
         level = dosed == null ? point.level() : point.overDay();
         this.next = dosed == null ? next.level() : next.overDay();
         this.range = range;
+        this.aim = aim;
+        this.dry = dry;
         this.decision = decision;
         this.dosed = dosed;
         this.companion = companion;
-        this.dosedNow = dosedNow;
         this.nextTest = nextTest;
         this.readings = readings;
         this.probed = probed;
@@ -276,7 +280,7 @@ final class QuantityWords {
         } else if (decision instanceof DoseAdvice.Leave leave) {
             return leave(leave);
         }
-        return undosed();
+        return undosed(remarks, cautions);
     }
 
     private Sentence due() {
@@ -365,17 +369,19 @@ final class QuantityWords {
                 "The system uses ",
                 Told.use(quantity, point.use()),
                 ", and all doses bring ",
-                Told.use(quantity, dosedNow),
+                Told.use(quantity, point.dosed()),
+                ": left as they are it " + (point.change().value() < 0 ? "falls" : "rises") + " by ",
+                Told.use(quantity, size(point.change())),
                 ". The new dose meets the use and leads back to where you hold it within about a week."));
         if (companion != null) {
             remarks.add(pair(companion));
         }
         caution(cautions);
         return Sentence.of(
-                way + moved.solution().name() + " from ",
-                Figure.exact(Measure.DOSE_A_DAY, moved.amount()),
+                way + moved.words() + " from ",
+                moved.figure(moved.amount()),
                 " to ",
-                Figure.exact(Measure.DOSE_A_DAY, amount),
+                moved.figure(amount),
                 ", and then leave it. Left as it is, the chance that " + quantity.words() + " is outside ",
                 range(),
                 " on " + day(nextTest) + " is ",
@@ -390,9 +396,9 @@ final class QuantityWords {
                 "skeletons are carbonate of calcium with a little magnesium");
         return Sentence.of(
                 "Move calcium with it, from ",
-                Figure.exact(Measure.DOSE_A_DAY, calcium.dosed().amount()),
+                calcium.dosed().figure(calcium.dosed().amount()),
                 " to ",
-                Figure.exact(Measure.DOSE_A_DAY, calcium.amount()),
+                calcium.dosed().figure(calcium.amount()),
                 " of " + calcium.dosed().solution().name()
                         + ", unless it has a move of its own: what builds skeletons takes both.",
                 new Sentence.Part.Reference(ratio));
@@ -404,18 +410,17 @@ final class QuantityWords {
         if (correct.lift() < 0) {
             remarks.add(Sentence.of("It falls by what the system uses: ", Told.use(quantity, point.use()), "."));
             return Sentence.of(
-                    "Lower " + moved.solution().name() + " to ",
-                    Figure.exact(Measure.DOSE_A_DAY, moved.volume(correct.dose())),
+                    "Lower " + moved.words() + " to ",
+                    moved.figure(moved.volume(correct.dose())),
                     " and let " + quantity.words() + " come down: it stands at ",
                     Told.level(quantity, level),
                     ", above ",
                     range(),
                     ".");
         }
-        double extra = moved.volume(correct.lift());
         remarks.add(Sentence.of(
-                "Then set " + moved.solution().name() + " to ",
-                Figure.exact(Measure.DOSE_A_DAY, moved.volume(correct.dose())),
+                "Then set " + moved.words() + " to ",
+                moved.figure(moved.volume(correct.dose())),
                 ", which meets the use. No day lifts it by more than is comfortable.",
                 new Sentence.Part.Reference(sources.key(
                         "How fast water may be changed on purpose",
@@ -423,16 +428,55 @@ final class QuantityWords {
                         "careful figures among keepers; no trial stands behind them"))));
         return Sentence.of(
                 "Bring " + quantity.words() + " back first: ",
-                Figure.exact(Measure.DOSE, extra / correct.days()),
-                " of " + moved.solution().name() + " on top each day for " + correct.days()
-                        + (correct.days() == 1 ? " day" : " days") + ", in several portions. It stands at ",
+                portion(moved, correct.lift() / correct.days()),
+                " on top each day for " + correct.days() + (correct.days() == 1 ? " day" : " days")
+                        + ", in several portions. It stands at ",
                 Told.level(quantity, level),
                 ", below ",
                 range(),
                 ".");
     }
 
-    private Sentence undosed() {
+    /** Of what is moved anyway, or of a dry salt where that is not given by hand. */
+    private Sentence portion(Dosed moved, double lift) {
+        return moved.isGivenByHand()
+                ? Sentence.of(
+                        Figure.exact(Measure.DOSE, moved.volume(lift)),
+                        " of " + moved.solution().name())
+                : grams(Objects.requireNonNull(dry), lift);
+    }
+
+    private static Sentence grams(DryPortion dry, double lift) {
+        return Sentence.of(
+                Figure.exact(Measure.SMALL_MASS, dry.mass(lift)),
+                " of " + SoldSalt.words(dry.salt()) + ", dissolved in pure water,");
+    }
+
+    /** Without a solution of it, by the gram: what brings it back, and what would hold it. */
+    private Sentence byTheGram(DryPortion salt, List<Sentence> remarks, List<String> cautions) {
+        Aim held = Objects.requireNonNull(aim);
+        double lift = held.value() - level.value();
+        int days = (int) Math.max(1, Math.ceil(lift / held.safeRate() - 1e-9));
+        add(cautions, "Dose into strong flow, in several portions, and read the label of the salt first.");
+        if (point.use().value() > 0) {
+            remarks.add(Sentence.of(
+                    "The system uses ",
+                    Told.use(quantity, point.use()),
+                    ": ",
+                    Figure.exact(Measure.SMALL_MASS, salt.mass(point.use().value())),
+                    " of it a day would hold it there. The page Solutions mixes it for a pump."));
+        }
+        return Sentence.of(
+                "Bring " + quantity.words() + " up: ",
+                grams(salt, lift / days),
+                " each day for " + days + (days == 1 ? " day" : " days") + ". It stands at ",
+                figure(Told.level(quantity, level), log),
+                ", below ",
+                range(),
+                ".");
+    }
+
+    private Sentence undosed(List<Sentence> remarks, List<String> cautions) {
         if (range == null) {
             return Sentence.of(
                     capital(quantity.words()) + " stands at ",
@@ -444,6 +488,9 @@ final class QuantityWords {
         double outside = outside(level);
         if (isOutside()) {
             boolean over = level.value() > (range.least() + range.most()) / 2;
+            if (!over && dry != null) {
+                return byTheGram(dry, remarks, cautions);
+            }
             return Sentence.of(
                     act(over) + " It stands at ",
                     figure(Told.level(quantity, level), log),
@@ -505,8 +552,16 @@ final class QuantityWords {
     }
 
     private void caution(List<String> cautions) {
-        Salt salt = Objects.requireNonNull(dosed).solution().salt();
-        switch (salt) {
+        Dosed moved = Objects.requireNonNull(dosed);
+        if (moved.salt() == null) {
+            add(
+                    cautions,
+                    "Open the bottle of carbon dioxide with care, in an aired room, and let the effluent drip where its carbon"
+                            + " dioxide can leave; look at the pH of the chamber after a day.");
+            limits(cautions);
+            return;
+        }
+        switch (moved.salt()) {
             case SODIUM_CARBONATE, SODIUM_HYDROXIDE, CALCIUM_HYDROXIDE ->
                 add(
                         cautions,
@@ -517,6 +572,10 @@ final class QuantityWords {
                         cautions,
                         "Dose into strong flow, in several portions, the two parts at different times and places.");
         }
+        limits(cautions);
+    }
+
+    private void limits(List<String> cautions) {
         if (quantity == WaterQuantity.ALKALINITY) {
             add(cautions, "Never move alkalinity by more than 1 dKH in a day, and stop where the water turns cloudy.");
         }
@@ -524,8 +583,12 @@ final class QuantityWords {
 
     // ── pieces ──
 
+    private static Known size(Known known) {
+        return new Known(Math.abs(known.value()), known.standardError());
+    }
+
     private String name() {
-        return Objects.requireNonNull(dosed).solution().name();
+        return Objects.requireNonNull(dosed).words();
     }
 
     private Sentence range() {

@@ -76,7 +76,7 @@ public record SoldSalt(
         return words(salt);
     }
 
-    static String words(Salt salt) {
+    public static String words(Salt salt) {
         return switch (salt) {
             case SODIUM_CARBONATE -> "sodium carbonate (anhydrous)";
             case CALCIUM_CHLORIDE -> "calcium chloride dihydrate";

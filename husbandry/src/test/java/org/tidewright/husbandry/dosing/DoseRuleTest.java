@@ -21,8 +21,7 @@ class DoseRuleTest {
         return new DoseCase(
                 new Known(level, levelError),
                 new Known(level + WEEK * (dosed - use), then),
-                new Known(use, useError),
-                dosed,
+                new Known(dosed - use, useError),
                 dosed - 0.1,
                 STEP,
                 settling);

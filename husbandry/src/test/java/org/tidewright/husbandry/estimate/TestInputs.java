@@ -57,6 +57,7 @@ final class TestInputs {
     TestInputs dosed(WaterQuantity quantity, double perDay, DayShape shape) {
         solutions.add(new Solution(
                 quantity.key() + " solution",
+                quantity.key() + " dose",
                 Map.of(quantity, one(quantity)),
                 shape,
                 List.of(new Solution.Portion(0, perDay)),

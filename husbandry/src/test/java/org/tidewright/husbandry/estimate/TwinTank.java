@@ -298,7 +298,14 @@ final class TwinTank {
     private static Solution scaled(Solution solution, double factor) {
         Map<WaterQuantity, Double> effect = new EnumMap<>(WaterQuantity.class);
         solution.effect().forEach((quantity, rise) -> effect.put(quantity, rise * factor));
-        return new Solution(solution.name(), effect, solution.shape(), solution.programme(), solution.pulses(), 0);
+        return new Solution(
+                solution.name(),
+                solution.lever(),
+                effect,
+                solution.shape(),
+                solution.programme(),
+                solution.pulses(),
+                0);
     }
 
     /** The level of the display's water. */
