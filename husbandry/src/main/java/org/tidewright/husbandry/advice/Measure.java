@@ -90,8 +90,8 @@ public enum Measure {
     CONCENTRATION_A_DAY(new Unit("mg/L/d", "mg_per_l_d", 1000, 0, 4), new Unit("mg/L/d", "mg_per_l_d", 1000, 0, 4)),
     /** m³/d that is dosed, told in mL a day everywhere. */
     DOSE_A_DAY(new Unit("mL/d", "ml_per_d", 1e6, 0, 1), new Unit("mL/d", "ml_per_d", 1e6, 0, 1)),
-    /** m³/d that is dosed in litres, told in litres a day everywhere, as those who mix it measure. */
-    LARGE_DOSE_A_DAY(new Unit("L/d", "l_per_d", 1000, 0, 2), new Unit("L/d", "l_per_d", 1000, 0, 2)),
+    /** m³/d that is dosed in litres, told in litres or gallons a day. */
+    LARGE_DOSE_A_DAY(new Unit("L/d", "l_per_d", 1000, 0, 2), new Unit("gal/d", "gal_per_d", 1 / 3.785411784e-3, 0, 2)),
     /** m³/d that drips out of a reactor, told in mL a minute everywhere, as keepers set it. */
     DRIP(new Unit("mL/min", "ml_per_min", 1e6 / 1440, 0, 1), new Unit("mL/min", "ml_per_min", 1e6 / 1440, 0, 1)),
     /** A factor on a computed value. */

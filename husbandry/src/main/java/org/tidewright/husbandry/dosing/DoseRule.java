@@ -79,14 +79,16 @@ public final class DoseRule {
 
     /** A dose beside the present one by less than is known of the one to set: moving it would be moving on noise. */
     private static boolean isNear(DoseCase now, double better) {
-        double doubt = Math.hypot(now.change().standardError(), now.now().standardError() / RETURN);
+        double doubt = Math.hypot(now.missing().standardError(), now.now().standardError() / RETURN);
         return Math.abs(better - now.movable()) < Math.max(now.step() / 2, TOLD * doubt);
     }
 
     /** What the movable dose has to bring so that the level moves by so much a day. */
     private static double movable(DoseCase now, double back) {
-        double wanted = Math.max(0, now.movable() + back - now.change().value());
-        return Math.rint(wanted / now.step()) * now.step();
+        double wanted = Math.max(0, now.movable() + back + now.missing().value());
+        return wanted < now.most()
+                ? Math.rint(wanted / now.step()) * now.step()
+                : Math.floor(now.most() / now.step()) * now.step();
     }
 
     /** The chance that a level lies outside the range. */

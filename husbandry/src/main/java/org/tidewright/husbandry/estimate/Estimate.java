@@ -24,10 +24,18 @@ public final class Estimate {
      * @param overDay the level without what the hour adds to it or takes away: what calcifies by light, what is dosed by night
      * @param use a day, of the day around that time
      * @param dosed what all programmes bring a day as they stand then
-     * @param change a day while the doses stay as they are. It is known better than the use: readings show it, and what is
+     * @param renewed what the water changes of the four weeks to come bring a day, negative where they take away
+     * @param change a day while the doses stay as they are, water changes included. It is known better than the use: readings show it, and what is
      *     not known of a dose's strength is in the use alone
      */
-    public record Point(@Unit("d") double time, Known level, Known overDay, Known use, Known dosed, Known change) {}
+    public record Point(
+            @Unit("d") double time,
+            Known level,
+            Known overDay,
+            Known use,
+            Known dosed,
+            @Unit("*") double renewed,
+            Known change) {}
 
     /** What became of a reading. */
     public enum Standing {
@@ -130,6 +138,7 @@ public final class Estimate {
         double[] dosed = model.dosedRow(quantity, time);
         double[] change = less(dosed, use);
         double said = model.dosed(quantity, time);
+        double renewed = model.inputs().renewed(quantity, belief.mean(day), time);
         double fromMiddle = belief.mean(level) - model.middle(quantity);
         return new Point(
                 time,
@@ -137,8 +146,18 @@ public final class Estimate {
                 known(belief, model.scaled(day, quantity, fromMiddle)).plus(-model.dosedAhead(quantity, time)),
                 known(belief, model.scaled(use, quantity, belief.mean(use))),
                 known(belief, dosed).plus(said),
+                renewed,
                 known(belief, model.scaled(change, quantity, belief.mean(change) + said))
-                        .plus(said));
+                        .plus(said + renewed));
+    }
+
+    /** What is missing a day for a level to be held, all doses left as they stand; negative where they bring too much. */
+    public Known missing(@Unit("*") double level, @Unit("d") double time) {
+        Point point = at(time);
+        double changesThere = inputs().renewed(quantity, level, time);
+        return new Known(
+                point.renewed() - changesThere - point.change().value(),
+                point.change().standardError());
     }
 
     private static double[] less(double[] row, double[] other) {

@@ -43,6 +43,9 @@ public record Inputs(
         @Unit("1") double response,
         @Unit("1") double magnesiumShare,
         List<String> notes) {
+    /** Days over which water changes are told by the day: the rarest usual ones are made monthly. */
+    private static final double CHANGES_TOLD = 28;
+
     /** How far ahead water changes are foreseen. */
     @Unit("d")
     public static final double HORIZON = 400;
@@ -130,6 +133,19 @@ public record Inputs(
     Known use(WaterQuantity quantity) {
         Expected known = expected.get(quantity);
         return known == null ? new Known(0, Priors.of(quantity).useError()) : known.use();
+    }
+
+    /** What the water changes of four weeks to come bring of a level a day, which stands as it does; negative where they take. */
+    @Unit("*")
+    double renewed(WaterQuantity quantity, @Unit("*") double level, @Unit("d") double time) {
+        double sum = 0;
+        for (Renewal renewal : renewals) {
+            Known water = renewal.newWater().get(quantity);
+            if (water != null && renewal.time() > time && renewal.time() <= time + CHANGES_TOLD) {
+                sum += renewal.share() * (water.value() - level);
+            }
+        }
+        return sum / CHANGES_TOLD;
     }
 
     /** A time as days since the origin. */

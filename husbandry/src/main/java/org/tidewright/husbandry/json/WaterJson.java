@@ -59,6 +59,9 @@ public final class WaterJson {
         if (study.use() != null) {
             known(node, "used", Told.use(study.quantity()), study.use());
         }
+        if (study.change() != null) {
+            known(node, "change", Told.use(study.quantity()), study.change());
+        }
         if (study.range() != null) {
             AdviceJson.put(node, "least", Figure.exact(level, study.range().least()));
             AdviceJson.put(node, "most", Figure.exact(level, study.range().most()));

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.estimate.Known;
 import org.tidewright.husbandry.limit.Keeping;
@@ -130,13 +131,14 @@ public record KnownSystem(
             Known use = found.use();
             if (use != null && KnownWater.KEPT.contains(found.quantity())) {
                 List<QuantityCourse.Step> doses = found.course().doses();
-                double brought =
-                        doses.isEmpty() ? 0 : doses.get(doses.size() - 1).brings();
+                double brought = doses.isEmpty()
+                        ? 0
+                        : doses.get(doses.size() - 1).brings().value();
                 rates.put(
                         found.quantity(),
                         new Given(
                                 (brought - use.value()) / SafeRate.DAY,
-                                use.standardError() / SafeRate.DAY,
+                                Objects.requireNonNull(found.change()).standardError() / SafeRate.DAY,
                                 new Origin(
                                         Basis.YOUR_LOG,
                                         (brought > 0 ? "use and doses as they stand, " : "")

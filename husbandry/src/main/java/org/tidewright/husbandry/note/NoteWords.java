@@ -18,6 +18,8 @@ import org.tidewright.seawater.unit.Unit;
  */
 public final class NoteWords {
     private static final MathContext DIGITS = new MathContext(7);
+    private static final double TEN_LITRES_A_DAY = 0.010 / 86_400;
+    private static final double TEN_LITRES_AN_HOUR = 0.010 / 3600;
     private static final double A_LITRE = 1e-3;
     private static final double A_KILOGRAM = 1;
 
@@ -62,7 +64,7 @@ public final class NoteWords {
     private static String moved(Event.LeverMoved moved, boolean us) {
         String told = switch (moved.unit()) {
             case "1" -> roundest(moved.after(), "1", us, "%", "%");
-            case "m^3/s" -> roundest(moved.after(), "m^3/s", us, "mL/d", "gal/d");
+            case "m^3/s" -> flow(moved.after(), us);
             case "s" -> roundest(moved.after(), "s", us, "h", "h");
             case "degC" -> roundest(moved.after(), "degC", us, "°C", "°F");
             case "kg" -> mass(moved.after(), us);
@@ -87,6 +89,16 @@ public final class NoteWords {
 
     private static String volume(double volume, boolean us) {
         return volume < A_LITRE ? roundest(volume, "m^3", false, "mL", "mL") : roundest(volume, "m^3", us, "L", "gal");
+    }
+
+    /** A dose by the day, what drips by the minute, what a pump moves by the hour. */
+    private static String flow(double flow, boolean us) {
+        if (flow < TEN_LITRES_A_DAY) {
+            return roundest(flow, "m^3/s", us, flow < TEN_LITRES_A_DAY / 10 ? "mL/d" : "L/d", "gal/d");
+        }
+        return flow < TEN_LITRES_AN_HOUR
+                ? roundest(flow, "m^3/s", false, "mL/min", "mL/min")
+                : roundest(flow, "m^3/s", us, "L/h", "gal/h");
     }
 
     private static String mass(double mass, boolean us) {

@@ -89,7 +89,7 @@ public record QuantityCourse(
             boolean setAside) {}
 
     /** A dose from a time on, as what it brings a day. */
-    public record Step(Instant from, @Unit("*") double brings) {}
+    public record Step(Instant from, Known brings) {}
 
     /** All of it. */
     static QuantityCourse of(
@@ -206,8 +206,7 @@ public record QuantityCourse(
                 ? times.stream()
                         .sorted()
                         .distinct()
-                        .map(time -> new Step(
-                                inputs.at(time), estimate.at(time).dosed().value()))
+                        .map(time -> new Step(inputs.at(time), estimate.at(time).dosed()))
                         .toList()
                 : List.of();
     }

@@ -101,7 +101,7 @@ final class QuantityStudies {
                         .orElse(null);
         DoseAdvice decision = dosed.isPresent() && range != null ? decision(point, dosed.get(), settling) : null;
         Instant nextTest = estimate.inputs().at(nextTest());
-        QuantityWords words = new QuantityWords(
+        QuantityWords words = new QuantityWords(new Situation(
                 quantity,
                 zone,
                 instant,
@@ -109,23 +109,26 @@ final class QuantityStudies {
                 next(),
                 range,
                 range == null ? null : aim(range),
+                range == null ? null : estimate.missing(aim(range).value(), now),
                 DryPortion.of(quantity, SystemWater.volume(plan)).orElse(null),
                 decision,
                 dosed.orElse(null),
                 companion(decision, dosed.orElse(null)),
+                settling,
                 nextTest,
                 estimate.readings(),
                 probed,
-                watch);
+                watch));
         Advice advice = words.advice();
         return new QuantityStudy(
                 quantity,
-                words.state(settling),
-                words.call(settling),
-                words.headline(settling),
-                words.why(advice, settling),
+                words.state(),
+                words.call(),
+                words.headline(),
+                words.why(advice),
                 point.level(),
                 isUsed() ? point.use() : null,
+                isUsed() ? point.change() : null,
                 range,
                 decision,
                 dosed.flatMap(dose -> dose.moved(decision)).orElse(null),
@@ -172,9 +175,16 @@ final class QuantityStudies {
     }
 
     private DoseAdvice decision(Estimate.Point point, Dosed dosed, @Nullable Settling settling) {
-        DoseCase situation =
-                new DoseCase(point.overDay(), next().overDay(), point.change(), dosed.brings(), dosed.step(), settling);
-        return DoseRule.advise(situation, aim(Objects.requireNonNull(range)));
+        Aim aim = aim(Objects.requireNonNull(range));
+        DoseCase situation = new DoseCase(
+                point.overDay(),
+                next().overDay(),
+                estimate.missing(aim.value(), now),
+                dosed.brings(),
+                dosed.most() * dosed.effect(),
+                dosed.step(),
+                settling);
+        return DoseRule.advise(situation, aim);
     }
 
     /** Calcium goes with a move of alkalinity; its own range is wide, and its own moves ask for no alkalinity. */

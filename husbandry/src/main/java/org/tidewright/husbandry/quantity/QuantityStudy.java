@@ -22,6 +22,7 @@ import org.tidewright.plan.method.WaterQuantity;
  * @param why the reason for the headline
  * @param now level
  * @param use of it a day, net of what else comes and goes; null where it means nothing
+ * @param change of the level a day, all doses and water changes as they are; null where no use is told
  * @param range to hold it in; null where there is none
  * @param decision about its dose; null where nothing is dosed of it
  * @param move what the log will hold once the dose is moved as advised; null where it is not to be moved
@@ -42,6 +43,7 @@ public record QuantityStudy(
         Sentence why,
         Known now,
         @Nullable Known use,
+        @Nullable Known change,
         @Nullable TargetRange range,
         @Nullable DoseAdvice decision,
         Event.@Nullable LeverMoved move,

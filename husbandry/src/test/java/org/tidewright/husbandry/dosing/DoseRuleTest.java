@@ -13,6 +13,7 @@ class DoseRuleTest {
     private static final Aim AIM = new Aim(8.0, 7.4, 8.6, 0.3);
     private static final double STEP = 0.005;
     private static final double WEEK = 7;
+    private static final double MOST = 0.8;
 
     /** A week to the next test; the doubt of the level then is that of level and use, and 0.03 dKH more by the root of a day. */
     private static DoseCase situation(
@@ -21,8 +22,9 @@ class DoseRuleTest {
         return new DoseCase(
                 new Known(level, levelError),
                 new Known(level + WEEK * (dosed - use), then),
-                new Known(dosed - use, useError),
+                new Known(use - dosed, useError),
                 dosed - 0.1,
+                MOST,
                 STEP,
                 settling);
     }
@@ -114,6 +116,17 @@ class DoseRuleTest {
     void whatComesOfTheDoubtOfTheLevelIsNoReasonForAMove() {
         // 0.15 / 7 = 0.021 dKH a day would bring it back; for the level that is known to 0.55 / 7 = 0.079 only.
         assertThat(DoseRule.advise(situation(7.85, 0.55, 0.60, 0.02, 0.60, null), AIM))
+                .isInstanceOf(DoseAdvice.Leave.class);
+    }
+
+    @Test
+    void noMoreIsDosedThanMayBe() {
+        // 0.75 + 0.75 used and 0.3 dKH back over a week would take more than the 0.8 of which 0.1 come from elsewhere.
+        assertThat(DoseRule.advise(situation(7.7, 0.1, 1.5, 0.02, 0.75, null), AIM))
+                .isInstanceOfSatisfying(
+                        DoseAdvice.Move.class, move -> assertThat(move.dose()).isCloseTo(MOST, within(1e-9)));
+        // And what is dosed to the full is left, whatever the level does.
+        assertThat(DoseRule.advise(situation(7.7, 0.1, 1.0, 0.02, MOST + 0.1, null), AIM))
                 .isInstanceOf(DoseAdvice.Leave.class);
     }
 

@@ -40,6 +40,54 @@ class EstimateTest {
         assertThat(middle.use().standardError() / DEGREE).isBetween(0.005, 0.03);
     }
 
+    /** The readings show what is left of both; of what a reactor brings and of the use only the difference is known. */
+    @Test
+    void theChangeADayIsKnownBetterThanTheUseWhereTheDoseIsNot() {
+        TestInputs told = new TestInputs()
+                .expecting(ALKALINITY, null, new Known(0.5, 0.3))
+                .dosed(ALKALINITY, 0.5, DayShape.EVEN, 0.4);
+        for (int day = 0; day <= 60; day += 3) {
+            told.read(TEST, day, 9 - 0.02 * day);
+        }
+        Estimate.Point middle = estimate(told, ALKALINITY).at(30);
+        assertThat(middle.change().value() / DEGREE).isCloseTo(-0.02, within(0.01));
+        assertThat(middle.change().standardError()).isLessThan(middle.use().standardError() / 5);
+        assertThat(middle.dosed().value() - middle.use().value())
+                .isCloseTo(middle.change().value(), within(1e-9));
+    }
+
+    /** A quarter of it exchanged once in the four weeks to come for water that stands 2 above: 0.5 / 28 a day. */
+    @Test
+    void theChangeADayHoldsWhatWaterChangesBring() {
+        TestInputs told = dosed().renewed(45, 0.25, ALKALINITY, 10, 0);
+        for (int day = 0; day <= 40; day += 4) {
+            told.read(TEST, day, 8);
+        }
+        Estimate.Point now = estimate(told, ALKALINITY).at(40);
+        assertThat(now.renewed() / DEGREE).isCloseTo(0.5 / 28, within(0.001));
+        assertThat(now.change().value())
+                .isCloseTo(now.dosed().value() + now.renewed() - now.use().value(), within(1e-9));
+        assertThat(estimate(told, ALKALINITY).at(46).renewed()).isZero();
+    }
+
+    /** Said to bring 0.5 a day, doubled for eight days: the level rises by 0.3 a day, so it brings three fifths of that. */
+    @Test
+    void howStrongASolutionIsIsLearntFromAMoveOfIt() {
+        TestInputs told = new TestInputs()
+                .expecting(ALKALINITY, null, new Known(0.5, 0.3))
+                .dosed(ALKALINITY, 0.5, DayShape.EVEN, 0.4);
+        for (int day = 0; day <= 60; day++) {
+            told.read(TEST, day, 7 + 0.3 * Math.max(0, Math.min(8, day - 30)));
+        }
+        Inputs moved = told.inputs().dosed("alkalinity solution", 1.0, 30).dosed("alkalinity solution", 0.5, 38);
+        Known strength = Estimates.of(moved)
+                .of(ALKALINITY)
+                .orElseThrow()
+                .strength(moved.solutions().get(0), 60);
+        assertThat(strength.value()).isCloseTo(0.6, within(0.08));
+        assertThat(strength.standardError()).isLessThan(0.1);
+    }
+
     /** Dosed from midnight to 6:00 only: read at noon, the day's middle lies below by what the closed form of the wave says. */
     @Test
     void theLevelOverTheDayIsTheMeanOfItsHours() {

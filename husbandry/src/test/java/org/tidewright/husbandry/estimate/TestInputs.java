@@ -55,6 +55,11 @@ final class TestInputs {
 
     /** Dosed by the hour. */
     TestInputs dosed(WaterQuantity quantity, double perDay, DayShape shape) {
+        return dosed(quantity, perDay, shape, 0);
+    }
+
+    /** Dosed with a strength that is known to a share of it. */
+    TestInputs dosed(WaterQuantity quantity, double perDay, DayShape shape, double strengthError) {
         solutions.add(new Solution(
                 quantity.key() + " solution",
                 quantity.key() + " dose",
@@ -62,7 +67,7 @@ final class TestInputs {
                 shape,
                 List.of(new Solution.Portion(0, perDay)),
                 List.of(),
-                0));
+                strengthError));
         return this;
     }
 

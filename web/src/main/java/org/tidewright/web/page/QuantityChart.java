@@ -215,14 +215,15 @@ final class QuantityChart {
         List<ReadingsChart.Step> steps = new ArrayList<>();
         int last = -1;
         for (QuantityCourse.Step step : course.doses()) {
-            FigureText text = FigureText.of(Told.use(study.quantity(), step.brings()), units);
+            FigureText text =
+                    FigureText.of(Told.use(study.quantity(), step.brings().value()), units);
             double at = place(step.from());
             int column = course.doses().size() > MOST_STEPS ? (int) (MOST_STEPS * at) : last + 1;
             if (column == last) {
                 steps.remove(steps.size() - 1);
             }
             last = column;
-            steps.add(new ReadingsChart.Step(at, step.brings(), text.value()));
+            steps.add(new ReadingsChart.Step(at, step.brings().value(), text.value()));
         }
         return steps;
     }

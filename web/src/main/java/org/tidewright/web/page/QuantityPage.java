@@ -212,9 +212,13 @@ public record QuantityPage(
         }
         List<QuantityCourse.Step> doses = study.course().doses();
         if (!doses.isEmpty()) {
-            double brings = doses.get(doses.size() - 1).brings();
-            soundings.add(
-                    new Sounding("All doses bring", SentenceMarkup.of(Told.use(study.quantity(), brings), units)));
+            QuantityCourse.Step now = doses.get(doses.size() - 1);
+            soundings.add(new Sounding(
+                    "All doses bring", SentenceMarkup.of(Told.use(study.quantity(), now.brings()), units)));
+        }
+        if (study.change() != null) {
+            soundings.add(new Sounding(
+                    "Changes a day", SentenceMarkup.of(Told.use(study.quantity(), study.change()), units)));
         }
         if (study.range() != null) {
             soundings.add(new Sounding(
