@@ -14,7 +14,6 @@ import org.tidewright.husbandry.dosing.DoseRule;
 import org.tidewright.husbandry.dosing.Settling;
 import org.tidewright.husbandry.estimate.Known;
 import org.tidewright.husbandry.limit.TargetRange;
-import org.tidewright.husbandry.solution.SoldSalt;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Salt;
 import org.tidewright.plan.source.Basis;
@@ -233,7 +232,7 @@ final class DoseWords {
         limits();
         return Sentence.of(
                 Figure.exact(Measure.SMALL_MASS, dry.mass(lift)),
-                " of " + SoldSalt.words(dry.salt()) + ", dissolved in pure water,");
+                " of " + dry.salt().words() + ", dissolved in pure water,");
     }
 
     /** Without a solution of it, by the gram: what brings it back, and what would hold it. */

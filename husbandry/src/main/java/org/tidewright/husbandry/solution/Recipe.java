@@ -58,7 +58,7 @@ public record Recipe(List<Weighing> weighings, @Unit("m^3") double volume, Tools
         wanted.content().forEach((salt, amount) -> {
             SoldSalt sold = shelf.getOrDefault(salt, SoldSalt.pure(salt));
             if (sold.salt() != salt) {
-                throw new IllegalArgumentException("the shelf has " + sold.words() + " where " + SoldSalt.words(salt)
+                throw new IllegalArgumentException("the shelf has " + sold.words() + " where " + salt.words()
                         + " should stand; put each salt under its own name");
             }
             weighings.add(new Weighing(sold, sold.massHolding(amount * volume)));

@@ -38,10 +38,10 @@ public record Residue(Map<MajorIon, @Unit("*") Double> ions) {
         double sulfate = 0;
         for (Map.Entry<Salt, Double> dose : new EnumMap<>(dosed).entrySet()) {
             Salt salt = dose.getKey();
-            double amount = Bounds.notNegative(dose.getValue(), "mol", "dose of " + SoldSalt.words(salt));
+            double amount = Bounds.notNegative(dose.getValue(), "mol", "dose of " + salt.words());
             if (salt.ammonia() + salt.nitrate() + salt.phosphate() + salt.organicCarbon() > 0) {
                 throw new IllegalArgumentException(
-                        SoldSalt.words(salt) + " is eaten, not left behind; leave it out of the balance of sea salt");
+                        salt.words() + " is eaten, not left behind; leave it out of the balance of sea salt");
             }
             double laidDown = salt.alkalinity() / 2;
             sodium += amount * salt.sodium();

@@ -221,7 +221,7 @@ final class ResidueWords {
             left--;
             pieces.add(Figure.exact(
                     Measure.SMALL_MASS, MONTH * part.getValue() * part.getKey().molarMass()));
-            pieces.add(" of " + SoldSalt.words(part.getKey()) + (left == 0 ? "" : left == 1 ? " and " : ", "));
+            pieces.add(" of " + part.getKey().words() + (left == 0 ? "" : left == 1 ? " and " : ", "));
         }
         pieces.add(", the sulfate in a bottle of its own, and take out each day ");
         pieces.add(Sentence.figure(Figure.exact(Measure.DOSE, balance.exported()), sources.sea()));

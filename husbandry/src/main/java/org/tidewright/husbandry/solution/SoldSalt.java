@@ -1,6 +1,5 @@
 package org.tidewright.husbandry.solution;
 
-import java.util.Locale;
 import org.tidewright.plan.model.Salt;
 import org.tidewright.seawater.range.Bounds;
 import org.tidewright.seawater.unit.Unit;
@@ -73,18 +72,6 @@ public record SoldSalt(
 
     /** As a keeper calls it. */
     public String words() {
-        return words(salt);
-    }
-
-    public static String words(Salt salt) {
-        return switch (salt) {
-            case SODIUM_CARBONATE -> "sodium carbonate (anhydrous)";
-            case CALCIUM_CHLORIDE -> "calcium chloride dihydrate";
-            case CALCIUM_CHLORIDE_ANHYDROUS -> "calcium chloride (anhydrous)";
-            case MAGNESIUM_CHLORIDE -> "magnesium chloride hexahydrate";
-            case MAGNESIUM_SULFATE -> "magnesium sulfate heptahydrate";
-            case SODIUM_PHOSPHATE -> "monosodium phosphate (anhydrous)";
-            default -> salt.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        };
+        return salt.words();
     }
 }

@@ -81,7 +81,7 @@ public final class Solubility {
         }
         double[] perCent = PER_CENT.get(salt);
         if (perCent == null) {
-            throw new IllegalArgumentException("no solubility is known of " + SoldSalt.words(salt));
+            throw new IllegalArgumentException("no solubility is known of " + salt.words());
         }
         int above = 1;
         while (TEMPERATURES[above] < temperature) {

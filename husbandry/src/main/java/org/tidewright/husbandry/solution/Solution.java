@@ -33,7 +33,7 @@ public record Solution(Map<Salt, @Unit("mol/m^3") Double> content) {
     public Solution {
         Map<Salt, Double> kept = new EnumMap<>(Salt.class);
         content.forEach((salt, amount) -> {
-            if (Bounds.notNegative(amount, "mol/m^3", "amount of " + SoldSalt.words(salt)) > 0) {
+            if (Bounds.notNegative(amount, "mol/m^3", "amount of " + salt.words()) > 0) {
                 kept.put(salt, amount);
             }
         });

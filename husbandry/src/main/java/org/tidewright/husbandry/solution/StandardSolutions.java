@@ -22,7 +22,7 @@ public final class StandardSolutions {
         Bounds.positive(alkalinity, "mol/m^3", "alkalinity of the solution");
         if (salt.alkalinity() <= 0) {
             throw new IllegalArgumentException(
-                    SoldSalt.words(salt) + " brings no alkalinity; take a bicarbonate, a carbonate or a hydroxide");
+                    salt.words() + " brings no alkalinity; take a bicarbonate, a carbonate or a hydroxide");
         }
         return Solution.of(salt, alkalinity / salt.alkalinity());
     }

@@ -3,6 +3,7 @@ package org.tidewright.plan.model;
 import static org.tidewright.plan.model.Constituent.*;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import org.tidewright.seawater.unit.Unit;
 
@@ -57,6 +58,19 @@ public enum Salt {
     /** Kept in one order, so that sums over it are the same to the last bit in every run of the program. */
     Salt(Map<Constituent, Integer> formula) {
         this.formula = new EnumMap<>(formula);
+    }
+
+    /** As a keeper calls it, with its water of crystallisation where labels differ in that. */
+    public String words() {
+        return switch (this) {
+            case SODIUM_CARBONATE -> "sodium carbonate (anhydrous)";
+            case CALCIUM_CHLORIDE -> "calcium chloride dihydrate";
+            case CALCIUM_CHLORIDE_ANHYDROUS -> "calcium chloride (anhydrous)";
+            case MAGNESIUM_CHLORIDE -> "magnesium chloride hexahydrate";
+            case MAGNESIUM_SULFATE -> "magnesium sulfate heptahydrate";
+            case SODIUM_PHOSPHATE -> "monosodium phosphate (anhydrous)";
+            default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        };
     }
 
     Map<Constituent, Integer> formula() {
