@@ -3,8 +3,8 @@ package org.tidewright.husbandry.limit;
 import java.util.EnumSet;
 import java.util.Set;
 import org.tidewright.plan.model.Inhabitants;
-import org.tidewright.plan.model.Inhabitants.Coral.Form;
 import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.species.CoralForm;
 
 /** Who lives in a system, by what the most demanding of them ask of the water. */
 public enum Keeping {
@@ -13,12 +13,12 @@ public enum Keeping {
     LARGE_POLYPS("stony corals of large polyps"),
     SMALL_POLYPS("stony corals of small polyps");
 
-    private static final Set<Form> SMALL = EnumSet.of(
-            Form.BRANCHING_ACROPORA,
-            Form.POCILLOPORA,
-            Form.STYLOPHORA,
-            Form.BRANCHING_MONTIPORA,
-            Form.PLATING_MONTIPORA);
+    private static final Set<CoralForm> SMALL = EnumSet.of(
+            CoralForm.BRANCHING_ACROPORA,
+            CoralForm.POCILLOPORA,
+            CoralForm.STYLOPHORA,
+            CoralForm.BRANCHING_MONTIPORA,
+            CoralForm.PLATING_MONTIPORA);
 
     private final String words;
 
@@ -40,7 +40,7 @@ public enum Keeping {
             return SMALL_POLYPS;
         }
         boolean soft = !inhabitants.corals().isEmpty()
-                && inhabitants.corals().stream().allMatch(coral -> coral.form() == Form.SOFT);
+                && inhabitants.corals().stream().allMatch(coral -> coral.form() == CoralForm.SOFT);
         return soft ? SOFT_CORALS : LARGE_POLYPS;
     }
 }

@@ -40,7 +40,7 @@ public record NewTankOrder(
         if (inhabitants != null) {
             for (Inhabitants.Fish each : inhabitants.fish()) {
                 count += each.count();
-                mass += each.count() * each.mass().in("kg");
+                mass += each.count() * each.massOfOne();
             }
         }
         double one = count == 0 ? USUAL_MASS : Math.min(0.5, Math.max(0.001, Math.round(mass / count * 1e3) / 1e3));

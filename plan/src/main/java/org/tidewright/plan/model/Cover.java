@@ -2,8 +2,15 @@ package org.tidewright.plan.model;
 
 /** What lies over the water. */
 public enum Cover {
-    /** Nothing, or a net: air moves freely. */
+    /** Nothing: air moves freely, and fish may jump. */
     OPEN,
+    /** A net or mesh: air moves freely, and fish stay in. */
+    NET,
     /** One pane that lets hardly any air through. */
-    LID
+    LID;
+
+    /** Whether air moves freely over the water. */
+    public boolean letsAirPass() {
+        return this != LID;
+    }
 }

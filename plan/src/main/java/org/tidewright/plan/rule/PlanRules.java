@@ -29,6 +29,7 @@ public final class PlanRules {
         RegimeRules.check(plan, findings);
         DosingRules.check(plan, findings);
         ProgrammeRules.check(plan, findings);
+        InhabitantRules.check(plan, findings);
         TargetRules.check(plan, findings);
         limits(plan, findings);
         return findings.faults();

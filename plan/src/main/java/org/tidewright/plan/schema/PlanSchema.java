@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.quantity.Amount;
 import org.tidewright.plan.quantity.SiUnit;
 import org.tidewright.plan.quantity.TextUnit;
+import org.tidewright.plan.text.DateText;
 import org.tidewright.plan.text.Keys;
 import org.tidewright.plan.text.TimeText;
 import tools.jackson.databind.json.JsonMapper;
@@ -84,6 +86,9 @@ public final class PlanSchema {
         } else if (plain == LocalTime.class) {
             schema.put("type", "string");
             schema.put("pattern", "^" + TimeText.PATTERN + "$");
+        } else if (plain == LocalDate.class) {
+            schema.put("type", "string");
+            schema.put("pattern", "^" + DateText.PATTERN + "$");
         } else if (plain.isEnum()) {
             ArrayNode words = schema.putArray("enum");
             for (Object constant : plain.getEnumConstants()) {

@@ -8,6 +8,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -129,6 +130,8 @@ final class RecordReader {
             return text(node, path);
         } else if (plain == LocalTime.class) {
             return timeOfDay(node, path);
+        } else if (plain == LocalDate.class) {
+            return day(node, path);
         } else if (plain.isEnum()) {
             return choice(node, plain, path);
         }
@@ -256,6 +259,18 @@ final class RecordReader {
             fault(node, path, "“" + shorten(text) + "”", TimeText.EXPECTED, "");
         }
         return time;
+    }
+
+    private @Nullable LocalDate day(Node node, String path) {
+        String text = text(node, path);
+        if (text == null) {
+            return null;
+        }
+        LocalDate day = DateText.read(text.strip());
+        if (day == null) {
+            fault(node, path, "“" + shorten(text) + "”", DateText.EXPECTED, "");
+        }
+        return day;
     }
 
     private @Nullable Enum<?> choice(Node node, Class<?> choices, String path) {

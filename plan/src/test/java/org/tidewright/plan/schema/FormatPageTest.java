@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -185,6 +186,8 @@ class FormatPageTest {
         }
         if (held == LocalTime.class) {
             return "time of day";
+        } else if (held == LocalDate.class) {
+            return "day";
         }
         return held == Amount.class ? amount(entry) : "text";
     }

@@ -144,9 +144,11 @@ public final class NewTank {
         this.massOfOne = massOfOne;
         Variant empty = Variant.of(plan).empty().keptAt(temperature);
         Inhabitants shoal = new Inhabitants(
-                List.of(new Inhabitants.Fish("fish", Amount.of(massOfOne, "kg"), fish, null, null)),
+                List.of(new Inhabitants.Fish("fish", null, Amount.of(massOfOne, "kg"), fish, null, null)),
+                List.of(),
                 null,
                 List.of(),
+                null,
                 null,
                 null);
         Feeding meals = new Feeding(

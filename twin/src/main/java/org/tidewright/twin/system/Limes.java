@@ -8,6 +8,7 @@ import org.tidewright.plan.model.Inhabitants;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.quantity.Amount;
 import org.tidewright.plan.source.Basis;
+import org.tidewright.plan.species.CoralForm;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Drawn;
@@ -196,16 +197,16 @@ final class Limes {
         return sum;
     }
 
-    private static final Map<Inhabitants.Coral.Form, Calcifier> CALCIFIERS = new EnumMap<>(Map.of(
-            Inhabitants.Coral.Form.BRANCHING_ACROPORA, Calcifier.ACROPORA_BRANCHING,
-            Inhabitants.Coral.Form.POCILLOPORA, Calcifier.POCILLOPORA,
-            Inhabitants.Coral.Form.STYLOPHORA, Calcifier.STYLOPHORA,
-            Inhabitants.Coral.Form.BRANCHING_MONTIPORA, Calcifier.MONTIPORA_BRANCHING,
-            Inhabitants.Coral.Form.PLATING_MONTIPORA, Calcifier.MONTIPORA_PLATING,
-            Inhabitants.Coral.Form.MASSIVE_PORITES, Calcifier.PORITES_MASSIVE,
-            Inhabitants.Coral.Form.EUPHYLLIA, Calcifier.EUPHYLLIA,
-            Inhabitants.Coral.Form.LOBOPHYLLIA, Calcifier.LOBOPHYLLIA,
-            Inhabitants.Coral.Form.FAVITES, Calcifier.FAVITES));
+    private static final Map<CoralForm, Calcifier> CALCIFIERS = new EnumMap<>(Map.of(
+            CoralForm.BRANCHING_ACROPORA, Calcifier.ACROPORA_BRANCHING,
+            CoralForm.POCILLOPORA, Calcifier.POCILLOPORA,
+            CoralForm.STYLOPHORA, Calcifier.STYLOPHORA,
+            CoralForm.BRANCHING_MONTIPORA, Calcifier.MONTIPORA_BRANCHING,
+            CoralForm.PLATING_MONTIPORA, Calcifier.MONTIPORA_PLATING,
+            CoralForm.MASSIVE_PORITES, Calcifier.PORITES_MASSIVE,
+            CoralForm.EUPHYLLIA, Calcifier.EUPHYLLIA,
+            CoralForm.LOBOPHYLLIA, Calcifier.LOBOPHYLLIA,
+            CoralForm.FAVITES, Calcifier.FAVITES));
 
     /** What is to be matched; null where no use is stated. */
     @Nullable

@@ -27,7 +27,7 @@ record Shoal(Fish.Shoal measures, Fish.Diet diet) {
         double fasting = 0;
         if (inhabitants != null) {
             for (Inhabitants.Fish each : inhabitants.fish()) {
-                double ofOne = each.mass().in("kg");
+                double ofOne = each.massOfOne();
                 double breath = each.count() * FishRespiration.resting(ofOne, REFERENCE);
                 mass += each.count() * ofOne;
                 resting += breath;

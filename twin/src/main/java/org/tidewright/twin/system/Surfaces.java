@@ -72,7 +72,7 @@ final class Surfaces {
 
     void add(Basins.Basin basin, Cover cover, AirAbove.Breeze breeze, Stirring stirring) {
         Body water = basin.body();
-        if (cover == Cover.OPEN) {
+        if (cover.letsAirPass()) {
             AirAbove air = AirAbove.of(room.air(), breeze);
             builder.add(new OpenSurface(
                     water, room.fabric(), air, basin.surface(), stillActivity, movedActivity, stirring));
@@ -87,7 +87,7 @@ final class Surfaces {
                 usualSchmidt,
                 still,
                 stirred,
-                cover == Cover.OPEN ? null : pastALid(),
+                cover.letsAirPass() ? null : pastALid(),
                 stirring));
     }
 

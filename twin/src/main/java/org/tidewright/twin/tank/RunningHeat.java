@@ -119,7 +119,7 @@ public final class RunningHeat {
         double atWater = VapourPressure.ofSeawater(water, salinity);
         double inAir = MoistAir.vapourPressure(room, humidity);
         return parts.stream()
-                .filter(part -> part.cover() == Cover.OPEN)
+                .filter(part -> part.cover().letsAirPass())
                 .mapToDouble(part -> part.surface()
                         * CarrierEvaporation.massFlux(CarrierEvaporation.RIPPLED, STILL_AIR, atWater, inAir, latent))
                 .sum();
@@ -136,7 +136,7 @@ public final class RunningHeat {
     }
 
     private double surfaceLoss(Part part, double water, double room, double airVapour) {
-        if (part.cover() != Cover.OPEN) {
+        if (!part.cover().letsAirPass()) {
             return part.surface() * LidFilm.coefficient(water, room) * (water - room);
         }
         double latent = LatentHeat.ofEvaporation(water);
