@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.tidewright.app.cli.AdviseCommand;
 import org.tidewright.app.cli.CheckCommand;
+import org.tidewright.app.cli.ConsiderCommand;
 import org.tidewright.app.cli.DemoCommand;
 import org.tidewright.app.cli.ExampleCommand;
 import org.tidewright.app.cli.ExitCode;
@@ -49,6 +50,7 @@ import picocli.CommandLine.Command;
             ForecastCommand.class,
             NoteCommand.class,
             AdviseCommand.class,
+            ConsiderCommand.class,
             ImportCommand.class,
             ExportCommand.class,
             RestoreCommand.class,

@@ -8,6 +8,7 @@ import org.tidewright.web.route.Assets;
 import org.tidewright.web.route.FormBody;
 import org.tidewright.web.route.FormToken;
 import org.tidewright.web.route.ImportRoutes;
+import org.tidewright.web.route.LifeRoutes;
 import org.tidewright.web.route.LogRoutes;
 import org.tidewright.web.route.MixingRoutes;
 import org.tidewright.web.route.PhotoRoutes;
@@ -34,6 +35,7 @@ public final class WebServer implements AutoCloseable {
         RequestGuard guard = new RequestGuard(settings.hosts());
         SystemRoutes systems = new SystemRoutes(desk, pages, assets);
         SolutionRoutes solutions = new SolutionRoutes(desk, pages, assets);
+        LifeRoutes life = new LifeRoutes(desk, pages, assets);
         PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
         LogRoutes log = new LogRoutes(desk, pages, assets, token);
         MixingRoutes mixing = new MixingRoutes(desk, pages, assets);
@@ -51,6 +53,7 @@ public final class WebServer implements AutoCloseable {
             assets.register(config.routes);
             systems.register(config.routes);
             solutions.register(config.routes);
+            life.register(config.routes);
             plans.register(config.routes);
             imports.register(config.routes);
             log.register(config.routes);

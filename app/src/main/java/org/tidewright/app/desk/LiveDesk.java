@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
+import org.tidewright.app.species.OwnSpecies;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.check.PlanChecks;
 import org.tidewright.husbandry.day.DayStudy;
@@ -128,6 +129,12 @@ public final class LiveDesk implements Desk {
     @Override
     public Photos photos() {
         return folder.photos();
+    }
+
+    @Override
+    public KnownSpecies species() {
+        OwnSpecies own = OwnSpecies.of(plans.root());
+        return new KnownSpecies(own.catalogue(), own.faults());
     }
 
     @Override

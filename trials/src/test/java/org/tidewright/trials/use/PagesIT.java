@@ -33,6 +33,8 @@ class PagesIT {
         "/systems/harbour-room/solutions",
         "/systems/harbour-room/solutions?ask=bottle&how=label&dose=1&of_water=100&rise=0.1",
         "/systems/harbour-room/solutions?ask=year&doses=pair",
+        "/systems/harbour-room/life",
+        "/systems/harbour-room/life?consider=2+royal+gramma%0Ayellow+tang+7+cm",
         "/systems/harbour-room/ph",
         "/systems/window-nano/ph?ph=8.0&units=us",
         "/systems/harbour-room/plan",

@@ -18,6 +18,7 @@ import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.plan.species.Catalogue;
 import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.WaterMovement;
@@ -81,6 +82,16 @@ public interface Desk {
 
     /** What is known of a system's water now, from its journal and its probes. */
     WaterStudy water(SystemView view);
+
+    /** The species that are known, with the keeper's own over the program's. */
+    KnownSpecies species();
+
+    /**
+     * Species, and what is wrong with the keeper's own.
+     *
+     * @param faults each with its file and line; a file with one counts for nothing
+     */
+    record KnownSpecies(Catalogue catalogue, List<String> faults) {}
 
     /** The time where the systems stand. */
     Clock clock();

@@ -115,6 +115,12 @@ public final class Pages {
         return html("solutions", reader.around(title, "solutions", 20, desk.systems(), view.entry()), page);
     }
 
+    /** Who lives here, and who may come. */
+    public String life(SystemView view, LifePage page, Reader reader) {
+        String title = "Life: " + view.entry().name();
+        return html("life", reader.around(title, "life", 20, desk.systems(), view.entry()), page);
+    }
+
     /** What holds the pH where it is. */
     public String ph(SystemView view, PhPage page, Reader reader) {
         String title = "pH: " + view.entry().name();

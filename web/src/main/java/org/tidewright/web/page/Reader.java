@@ -27,6 +27,7 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
             "Mixing",
             "Solutions",
             "pH",
+            "Life",
             "Build",
             "New tank",
             "Day",

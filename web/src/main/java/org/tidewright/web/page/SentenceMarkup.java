@@ -43,6 +43,11 @@ final class SentenceMarkup {
         return new Markup(html.toString());
     }
 
+    /** A figure as plain text. */
+    static String plain(Figure figure, UnitSystem units) {
+        return FigureText.of(figure, units).line();
+    }
+
     /** A figure on its own. */
     static Markup of(Figure figure, UnitSystem units) {
         return new Markup(sounding(figure, units));

@@ -51,6 +51,7 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Sump;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.source.Basis;
+import org.tidewright.plan.species.Catalogue;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
 import org.tidewright.twin.forecast.UsualDay;
@@ -420,4 +421,9 @@ public class HandMadeDesk implements Desk {
             "Never test this by pulling plugs with wet hands or from a wet floor. Switch off at the wall; every socket near"
                     + " the water belongs behind a residual-current device and above a drip loop. Ask a licensed electrician"
                     + " where you are unsure.");
+
+    @Override
+    public KnownSpecies species() {
+        return new KnownSpecies(Catalogue.ofProgram(), List.of());
+    }
 }

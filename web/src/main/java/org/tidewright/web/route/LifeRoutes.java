@@ -1,0 +1,37 @@
+package org.tidewright.web.route;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import org.tidewright.web.desk.Desk;
+import org.tidewright.web.desk.SystemView;
+import org.tidewright.web.page.LifePage;
+import org.tidewright.web.page.Pages;
+import org.tidewright.web.page.Reader;
+
+/** Who lives in a system, and whether somebody else may come. */
+public final class LifeRoutes {
+    private final Desk desk;
+    private final Pages pages;
+    private final Assets assets;
+
+    public LifeRoutes(Desk desk, Pages pages, Assets assets) {
+        this.desk = desk;
+        this.pages = pages;
+        this.assets = assets;
+    }
+
+    public void register(RoutesConfig routes) {
+        routes.get("/systems/{id}/life", this::life);
+    }
+
+    private void life(Context ctx) {
+        SystemView view = SystemRoutes.system(desk, ctx);
+        Reader reader = Readers.of(ctx, assets);
+        LifePage page = LifePage.of(desk, view, ctx.queryParam("consider"), reader.units(view.entry()));
+        if (page.refused()) {
+            ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        Answers.html(ctx, pages.life(view, page, reader));
+    }
+}
