@@ -115,7 +115,8 @@ final class AggressionRule implements Rule {
                 ? "They are of one genus"
                 : one.family().equals(to.fish().family()) ? "They are of one family" : "It is of a quarrelsome kind";
         return Sentence.of(
-                kin + "; its temper is " + one.temper().temperament() + " of 5"
+                kin + "; the temper of the " + one.name().common() + " is "
+                        + one.temper().temperament() + " of 5"
                         + (one.temper().shape() == to.fish().temper().shape() ? ", and the other has its outline" : "")
                         + ".",
                 Facts.source(
@@ -126,10 +127,5 @@ final class AggressionRule implements Rule {
 
     private static double clipped(double value, double least, double most) {
         return Math.max(least, Math.min(most, value));
-    }
-
-    /** Whether it goes for others at all; for the order in which animals come. */
-    static boolean isBold(FishSpecies fish) {
-        return fish.temper().temperament() >= 4 || fish.temper().troubles().contains(Trouble.NEWCOMERS);
     }
 }

@@ -20,6 +20,9 @@ final class FeedingRule implements Rule {
     /** Meals a day from which on somebody feeds often. */
     private static final double OFTEN = 3;
 
+    /** From this step on it does not live on what it takes beside it; this project's own. */
+    private static final int DEMANDING = 5;
+
     private static final Set<FoodKind> NOT_TO_BE_HAD = Set.of(FoodKind.POLYPS, FoodKind.SPONGES, FoodKind.PARASITES);
 
     @Override
@@ -39,7 +42,8 @@ final class FeedingRule implements Rule {
     private static void food(Situation seen, Species.Fare fare, FoodKind food, List<Finding> findings) {
         Home home = seen.home();
         if (NOT_TO_BE_HAD.contains(food)) {
-            boolean alone = fare.foods().stream().allMatch(NOT_TO_BE_HAD::contains);
+            boolean alone = fare.foods().stream().allMatch(NOT_TO_BE_HAD::contains)
+                    || seen.candidate().species().care().difficulty() >= DEMANDING;
             findings.add(finding(
                     seen,
                     alone ? Call.NO : Call.MIND,

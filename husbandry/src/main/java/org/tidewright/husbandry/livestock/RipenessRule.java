@@ -7,7 +7,6 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.plan.species.InvertebrateSpecies;
 import org.tidewright.plan.species.Species;
-import org.tidewright.seawater.unit.Unit;
 
 /** Whether the tank is old and steady enough, and whether easier kinds have thrived in it. */
 final class RipenessRule implements Rule {
@@ -154,10 +153,5 @@ final class RipenessRule implements Rule {
                 seen,
                 "How far alkalinity may wander for a coral",
                 "1.0 dKH for the easiest to 0.2 dKH for the most demanding; this project's own steps");
-    }
-
-    /** Months asked for a difficulty. */
-    static @Unit("month") double age(int difficulty) {
-        return AGE[difficulty];
     }
 }

@@ -1,10 +1,8 @@
 package org.tidewright.husbandry.livestock;
 
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.tidewright.husbandry.advice.Sources;
-import org.tidewright.plan.species.InvertebrateSpecies;
 import org.tidewright.plan.species.SpeciesSource;
 
 /**
@@ -23,10 +21,6 @@ record Situation(Animals candidate, Home home, List<Animals> residents, Sources 
 
     Stream<Animals> corals() {
         return invertebrates().filter(each -> each.invertebrate().group().isCoral());
-    }
-
-    boolean hasCoral(Predicate<InvertebrateSpecies.Group> group) {
-        return corals().anyMatch(each -> group.test(each.invertebrate().group()));
     }
 
     /** The letter of what a fact of the catalogue rests on. */

@@ -1,7 +1,6 @@
 package org.tidewright.plan.species;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.seawater.unit.Unit;
@@ -52,11 +51,6 @@ public sealed interface Species permits FishSpecies, InvertebrateSpecies {
             return scientific.equalsIgnoreCase(called)
                     || common.equalsIgnoreCase(called)
                     || synonyms.stream().anyMatch(called::equalsIgnoreCase);
-        }
-
-        /** A key for addresses: {@code zebrasoma-flavescens}. */
-        public String key() {
-            return scientific.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         }
     }
 

@@ -76,6 +76,7 @@ class LogPagesIT {
     void theDaysThatAreDrawnOverAreLookedAt() {
         try (Visit visit = chromium.visit(Screen.DESK_LIGHT)) {
             Page page = open(visit, SYSTEM + "water/alkalinity");
+            page.locator("svg.readings-chart").scrollIntoViewIfNeeded();
             BoundingBox chart = page.locator("svg.readings-chart").boundingBox();
             page.mouse().move(chart.x + 0.5 * chart.width, chart.y + 60);
             page.mouse().down();
