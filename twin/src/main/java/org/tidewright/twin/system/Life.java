@@ -68,7 +68,7 @@ final class Life {
         corals = levers.factor("corals", "the plan's corals");
         if (plan.inhabitants() != null) {
             fish();
-            new Stocking(builder, levers, world, pools, shoal.mass());
+            new Stocking(builder, levers, world, pools);
             coralCommunity(plan.inhabitants());
         }
         turf(plan);
@@ -84,10 +84,8 @@ final class Life {
                         "0.8–5 days at 25 °C")));
     }
 
+    /** Also where the plan names none: some may be put in. */
     private void fish() {
-        if (shoal.mass() <= 0) {
-            return;
-        }
         Fish.Doubts doubts = new Fish.Doubts(
                 doubt.of(
                         "fish, rate of stomach and gut",
@@ -259,14 +257,14 @@ final class Life {
         state.set(
                 pools.reserve(),
                 Stock.ORGANIC_CARBON,
-                DAY * fed.carbon() * shoal.diet().carbon().excreted());
+                DAY * fed.carbon() * shoal.ofThePlan().carbon().excreted());
         communities.forEach(
                 (reserve, rates) -> state.set(reserve, Stock.ORGANIC_CARBON, rates.reserveAtRest(parameters)));
     }
 
     /** What becomes of the food of its fish. */
     Fish.Diet diet() {
-        return shoal.diet();
+        return shoal.ofThePlan();
     }
 
     /** Setting: corals of the plan, 1 for all. */

@@ -10,13 +10,19 @@ import org.tidewright.twin.law.gas.FishRespiration;
 import org.tidewright.twin.mechanism.biota.Fish;
 
 /**
- * The fish of a plan taken together.
+ * The fish of a plan taken together. Where it names none, those that may still come are taken for grown ones of ten grams,
+ * since nothing is known of them but their mass.
  *
+ * @param mass live, of all the plan names
  * @param measures mass, breath and fasting of all, each fish counted by its own mass
- * @param diet what becomes of their food; all is left where there are none
+ * @param diet what becomes of what they eat
  */
-record Shoal(Fish.Shoal measures, Fish.Diet diet) {
+record Shoal(@Unit("kg") double mass, Fish.Shoal measures, Fish.Diet diet) {
     private static final double REFERENCE = 25;
+
+    /** A fish that may come where the plan names none; an estimate. */
+    private static final double ORDINARY = 0.010; // kg
+
     private static final Partition LEFT = new Partition(0, 0, 0, 1);
     private static final Fish.Diet NOBODYS = new Fish.Diet(LEFT, LEFT, LEFT);
 
@@ -35,7 +41,16 @@ record Shoal(Fish.Shoal measures, Fish.Diet diet) {
                 fasting += each.count() * Digestion.fasting(ofOne, Digestion.FASTING.usual(), REFERENCE);
             }
         }
-        return new Shoal(new Fish.Shoal(mass, resting, fasting), mass > 0 ? diet(growing / resting) : NOBODYS);
+        return mass > 0
+                ? new Shoal(mass, new Fish.Shoal(mass, resting, fasting), diet(growing / resting))
+                : new Shoal(0, ordinary(), diet(0));
+    }
+
+    private static Fish.Shoal ordinary() {
+        return new Fish.Shoal(
+                ORDINARY,
+                FishRespiration.resting(ORDINARY, REFERENCE),
+                Digestion.fasting(ORDINARY, Digestion.FASTING.usual(), REFERENCE));
     }
 
     /** Food is shared out as breath is: small fish eat more for their mass, and growing ones keep more of it. */
@@ -46,9 +61,8 @@ record Shoal(Fish.Shoal measures, Fish.Diet diet) {
                 Digestion.PHOSPHORUS_ADULT.towards(Digestion.PHOSPHORUS_GROWING, growing));
     }
 
-    /** Live mass of all. */
-    @Unit("kg")
-    double mass() {
-        return measures.mass();
+    /** What becomes of the plan's food while its fish are those it names: all is left where there are none. */
+    Fish.Diet ofThePlan() {
+        return mass > 0 ? diet : NOBODYS;
     }
 }

@@ -1,7 +1,6 @@
 package org.tidewright.twin.system;
 
 import java.util.List;
-import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Routine;
 import org.tidewright.twin.contract.Setting;
@@ -21,25 +20,18 @@ final class Stocking {
 
     private final Pools pools;
 
-    /**
-     * Levers and events.
-     *
-     * @param planned live mass of those of the plan; without any there is nothing to add to
-     */
-    Stocking(Network.Builder builder, Levers levers, World world, Pools pools, @Unit("kg") double planned) {
+    Stocking(Network.Builder builder, Levers levers, World world, Pools pools) {
         this.pools = pools;
         Setting added = levers.amount("added fish", "live mass put in at once", "kg", 0);
         Setting removed = levers.amount("removed fish", "live mass taken out at once", "kg", 0);
         Setting dying = levers.amount("dying fish", "live mass that dies at once and is left to rot", "kg", 0);
-        if (planned > 0) {
-            event(builder, "fish are added", added, (now, out, mass) -> {
-                out.move(Stock.ORGANIC_CARBON, world.store(), pools.fish(), mass * BodyComposition.CARBON);
-                out.move(Stock.ORGANIC_NITROGEN, world.store(), pools.fish(), mass * BodyComposition.NITROGEN);
-                out.move(Stock.ORGANIC_PHOSPHORUS, world.store(), pools.fish(), mass * BodyComposition.PHOSPHORUS);
-            });
-            event(builder, "fish are taken out", removed, (now, out, mass) -> leave(now, out, world.waste(), mass));
-            event(builder, "fish die", dying, (now, out, mass) -> leave(now, out, pools.carrion(), mass));
-        }
+        event(builder, "fish are added", added, (now, out, mass) -> {
+            out.move(Stock.ORGANIC_CARBON, world.store(), pools.fish(), mass * BodyComposition.CARBON);
+            out.move(Stock.ORGANIC_NITROGEN, world.store(), pools.fish(), mass * BodyComposition.NITROGEN);
+            out.move(Stock.ORGANIC_PHOSPHORUS, world.store(), pools.fish(), mass * BodyComposition.PHOSPHORUS);
+        });
+        event(builder, "fish are taken out", removed, (now, out, mass) -> leave(now, out, world.waste(), mass));
+        event(builder, "fish die", dying, (now, out, mass) -> leave(now, out, pools.carrion(), mass));
     }
 
     @FunctionalInterface

@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.tidewright.plan.Examples;
+import org.tidewright.testkit.ChangedText;
 import org.tidewright.twin.TestPlans;
+import org.tidewright.twin.contract.Balance;
 import org.tidewright.twin.contract.Body;
 import org.tidewright.twin.contract.Stock;
 import org.tidewright.twin.law.biota.Hunger;
@@ -123,5 +128,81 @@ class StockingTest {
         Shoal shoal = Shoal.of(TestPlans.example("window-nano").inhabitants());
         double milligrams = shoal.measures().fasting() * 14.007e3 * DAY;
         assertThat(milligrams).isCloseTo(0.606 + 2 * 0.889, withinPercentage(0.2));
+    }
+
+    // ── a plan that names no fish ──
+
+    private static SystemTwin without(String kept) {
+        String text = ChangedText.of(
+                Examples.text("window-nano"),
+                "    - {name: goby, mass: 3 g, count: 1}\n    - {name: clownfish, mass: 5 g, count: 2}\n",
+                kept);
+        return SystemTwin.of(TestPlans.read(kept.isEmpty() ? text.replace("  fish:\n", "") : text));
+    }
+
+    private static Run begun(SystemTwin twin, State state) {
+        return new Run(twin.network(), twin.network().usualParameters(), state, Accuracy.OF_A_YEAR);
+    }
+
+    private static State clean(SystemTwin twin) {
+        return twin.newlyFilled(twin.network().usualParameters(), 1e-3, 1e-3);
+    }
+
+    /** What is not known of them is taken for a grown fish of ten grams: such a fish in the plan gives the same course. */
+    @Test
+    void theFirstFishOfAnEmptySystemLivesAsOneThatWasPlanned() {
+        SystemTwin empty = without("");
+        SystemTwin planned = without("    - {name: fish, mass: 10 g, count: 1}\n");
+        assertThat(empty.network().parameters()).hasSameSizeAs(planned.network().parameters());
+        State first = clean(empty);
+        State second = clean(planned);
+        for (SystemTwin each : new SystemTwin[] {empty, planned}) {
+            State from = each == empty ? first : second;
+            Run run = begun(each, from);
+            run.set(each.levers().get("added fish").setting(), 0.010);
+            run.until(14 * DAY);
+        }
+        assertThat(first.get(empty.pools().reserve(), Stock.ORGANIC_CARBON)).isPositive();
+        for (Stock stock : new Stock[] {Stock.AMMONIA, Stock.OXYGEN, Stock.PHOSPHATE}) {
+            assertThat(first.get(empty.display(), stock))
+                    .as(stock.name())
+                    .isCloseTo(second.get(planned.display(), stock), withinPercentage(1e-9));
+        }
+    }
+
+    @Test
+    void whereNoFishWereAddedTheMealsRotAsInAnySystemWithoutFish() {
+        SystemTwin empty = without("");
+        State from = clean(empty);
+        begun(empty, from).until(10 * DAY);
+        for (Body body : new Body[] {
+            empty.pools().fish(), empty.pools().stomach(), empty.pools().reserve()
+        }) {
+            assertThat(from.get(body, Stock.ORGANIC_CARBON)).isZero();
+        }
+        assertThat(from.get(empty.display(), Stock.AMMONIA)).isPositive();
+    }
+
+    @Test
+    void fishThatComeGoAndDieInAnEmptySystemMakeAndLoseNothing() {
+        SystemTwin empty = without("");
+        State from = clean(empty);
+        Map<Balance, Double> before = new EnumMap<>(Balance.class);
+        for (Balance balance : Balance.values()) {
+            before.put(balance, from.total(balance));
+        }
+        double water = from.total(Balance.WATER);
+        Run run = begun(empty, from);
+        run.set(empty.levers().get("added fish").setting(), 0.020);
+        run.setAt(20 * DAY, empty.levers().get("removed fish").setting(), 0.005);
+        run.setAt(40 * DAY, empty.levers().get("dying fish").setting(), 0.005);
+        run.until(60 * DAY);
+        assertThat(empty.fish(run.now())).isBetween(0.005, 0.015);
+        for (Balance balance : new Balance[] {Balance.CARBON, Balance.NITROGEN, Balance.PHOSPHORUS, Balance.OXYGEN}) {
+            // A cubic metre of this water holds some 2 mol of carbon and 0.2 of each of the others.
+            assertThat(from.total(balance))
+                    .as(balance.name())
+                    .isCloseTo(before.getOrDefault(balance, Double.NaN), within(1e-9 * water));
+        }
     }
 }
