@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.tidewright.numerics.sample.StratifiedDraws;
 import org.tidewright.seawater.unit.Unit;
@@ -53,16 +54,24 @@ public final class Ensemble {
      * @throws CancellationException once it is cancelled
      */
     public <T> List<T> map(@Unit("*") Function<double[], T> run, Progress progress) {
+        return each(draws.count(), draw -> run.apply(values(draw)), progress);
+    }
+
+    /**
+     * What becomes of draws that were made before, by their number, in their order. Uses all cores.
+     *
+     * @throws CancellationException once it is cancelled
+     */
+    public static <T> List<T> each(int count, IntFunction<T> run, Progress progress) {
         AtomicInteger done = new AtomicInteger();
-        return IntStream.range(0, draws.count())
+        return IntStream.range(0, count)
                 .parallel()
                 .mapToObj(draw -> {
                     if (progress.isCancelled()) {
-                        throw new CancellationException(
-                                "cancelled after " + done.get() + " of " + draws.count() + " draws");
+                        throw new CancellationException("cancelled after " + done.get() + " of " + count + " draws");
                     }
-                    T result = run.apply(values(draw));
-                    progress.done(done.incrementAndGet(), draws.count());
+                    T result = run.apply(draw);
+                    progress.done(done.incrementAndGet(), count);
                     return result;
                 })
                 .toList();

@@ -30,7 +30,8 @@ public record Outlook(
             @Unit("*") double low,
             @Unit("*") double middle,
             @Unit("*") double high) {
-        static Range of(double[] values) {
+        /** Of draws; positive infinity stands for never. */
+        public static Range of(@Unit("*") double[] values) {
             Quantiles at = Quantiles.of(values);
             return new Range(at.at(0.05), at.at(0.5), at.at(0.95));
         }

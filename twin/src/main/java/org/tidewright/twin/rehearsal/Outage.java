@@ -171,6 +171,30 @@ public final class Outage {
                                         .toList()))));
     }
 
+    /**
+     * When each bound is first met, draw by draw in the order of the draws, since the mains failed; infinite for never. Draws of
+     * two plans are alike: what differs between them is the plan.
+     *
+     * @param progress watches it and may cancel it
+     */
+    public Map<String, double[]> firstTimes(int draws, Ensemble.Progress progress) {
+        List<double[]> met = new Ensemble(twin.network().parameters(), draws, SEED)
+                .map(
+                        parameters -> {
+                            Failure failure = failure(parameters);
+                            return follow(failure.run(), new double[0], (sample, now) -> {});
+                        },
+                        progress);
+        Map<String, double[]> byBound = new LinkedHashMap<>();
+        for (int i = 0; i < bounds.size(); i++) {
+            int bound = i;
+            byBound.put(
+                    bounds.get(i).name(),
+                    met.stream().mapToDouble(times -> times[bound]).toArray());
+        }
+        return byBound;
+    }
+
     private static double[] means(List<double[]> courses) {
         return courses.stream()
                 .mapToDouble(course -> DoubleStream.of(course).average().orElse(0))

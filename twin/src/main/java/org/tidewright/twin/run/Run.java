@@ -134,6 +134,21 @@ public final class Run {
         return run;
     }
 
+    /**
+     * A run that begins later than at time 0, with every setting as it is at first. What is due at the very moment it begins
+     * has been.
+     *
+     * @param parameters values in the order of {@link Network#parameters()}
+     * @param state where it starts; changed by the run
+     */
+    public static Run at(
+            @Unit("s") double time, Network network, @Unit("*") double[] parameters, State state, Accuracy accuracy) {
+        Run run = new Run(network, parameters, state, accuracy);
+        run.time = time;
+        run.planRoutines();
+        return run;
+    }
+
     /** Switches a setting now. */
     public Run set(Setting setting, @Unit("*") double value) {
         change(setting, value);

@@ -1,5 +1,6 @@
 package org.tidewright.twin.run;
 
+import java.util.List;
 import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Balance;
 import org.tidewright.twin.contract.Body;
@@ -84,6 +85,25 @@ public final class State {
 
     public State copy() {
         return new State(network, stocks.clone());
+    }
+
+    /**
+     * The same stocks in another network of the same bodies: the system goes on by another regime or with other animals.
+     *
+     * @throws IllegalArgumentException where the other has other bodies
+     */
+    public State in(Network other) {
+        if (!named(network).equals(named(other))) {
+            throw new IllegalArgumentException("what is in " + named(network) + " cannot be in " + named(other)
+                    + "; it needs a network of the same bodies, in the same order, which hold the same");
+        }
+        return new State(other, stocks.clone());
+    }
+
+    private static List<String> named(Network network) {
+        return network.bodies().stream()
+                .map(body -> body.name() + " " + body.held())
+                .toList();
     }
 
     double[] stocks() {

@@ -1,5 +1,9 @@
 package org.tidewright.twin.system;
 
+import static java.util.Objects.requireNonNull;
+
+import java.util.EnumMap;
+import java.util.Map;
 import org.tidewright.plan.model.Display;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Refugium;
@@ -28,6 +32,8 @@ final class Bacteria {
     private final Drawn greatestCapacity;
 
     private final Parameter perKelvin;
+    private final Map<Nitrification.Step, Parameter> growths = new EnumMap<>(Nitrification.Step.class);
+    private final Map<Nitrification.Step, Parameter> affinities = new EnumMap<>(Nitrification.Step.class);
     private final Parameter phosphateRatio;
     private final Parameter soon;
     private final Parameter phosphorus;
@@ -131,6 +137,7 @@ final class Bacteria {
                     first ? Nitrifiers.AMMONIA_OXIDISER_GROWTH : Nitrifiers.NITRITE_OXIDISER_GROWTH,
                     Basis.FROM_MEMORY,
                     grown);
+            growths.put(step, growth);
             // Affinity is the inverse of the half-saturation, so its ends change places.
             Spread half = first ? Nitrifiers.AMMONIA_HALF_SATURATION : Nitrifiers.NITRITE_HALF_SATURATION;
             Parameter affinity = builder.parameter(
@@ -141,6 +148,7 @@ final class Bacteria {
                     half.usual() / half.low(),
                     Basis.PUBLISHED,
                     "half-saturations from archaea (Martens-Habbena et al. 2009) to cultures (Helder and De Vries 1983)");
+            affinities.put(step, affinity);
             Body cells = first ? pools.ammoniaOxidisers() : pools.nitriteOxidisers();
             builder.add(new Nitrification(
                     step,
@@ -206,6 +214,19 @@ final class Bacteria {
     /** Decay of matter that water goes on passing, such as what a filter holds. */
     Decay asAfloat(String name, Body matter, Body water, World world) {
         return new Decay(name, matter, water, world.life(), soon, phosphorus, 1);
+    }
+
+    /** What a guild oxidises at a temperature with plenty of everything, over what its number does at 25 °C in the usual case. */
+    Drawn pace(Nitrification.Step step, @Unit("degC") double temperature) {
+        Parameter growth = requireNonNull(growths.get(step));
+        return draw -> growth.in(draw)
+                * org.tidewright.twin.law.nutrient.Nitrification.warmth(temperature, perKelvin.in(draw));
+    }
+
+    /** Half-saturation of a guild, mol/m³ of what it oxidises. */
+    Drawn halfSaturation(Nitrification.Step step) {
+        Parameter affinity = requireNonNull(affinities.get(step));
+        return draw -> step.cells().halfSaturation() / affinity.in(draw);
     }
 
     /** What the surfaces can come to oxidise, mol/s at 25 °C. */

@@ -204,6 +204,49 @@ final class FirstState {
         colony(state, cells, step, capacity);
     }
 
+    /** As many of both guilds as another state has, and the ammonia and nitrite they leave where the plan states none. */
+    void bringNitrifiers(State from, State to) {
+        for (Body cells : List.of(pools.ammoniaOxidisers(), pools.nitriteOxidisers())) {
+            for (Stock stock : cells.held()) {
+                to.set(cells, stock, from.get(cells, stock));
+            }
+        }
+        for (Basins.Basin basin : basins.all()) {
+            if (plan.water().ammonia() == null) {
+                to.set(basin.body(), Stock.AMMONIA, from.get(basin.body(), Stock.AMMONIA));
+            }
+            if (plan.water().nitrite() == null) {
+                to.set(basin.body(), Stock.NITRITE, from.get(basin.body(), Stock.NITRITE));
+            }
+        }
+    }
+
+    /**
+     * Both guilds in the number that clears a dose within a day, where they are fewer: by the Monod law C = S + K ln(S/s), less
+     * the little that is left; what they grow by meanwhile, and what oxygen slows, are left out.
+     *
+     * @param dose S of ammonia or nitrite
+     * @param left s at which it counts as cleared
+     */
+    void raiseNitrifiers(
+            State state, @Unit("*") double[] parameters, @Unit("mol/m^3") double dose, @Unit("mol/m^3") double left) {
+        Draw draw = Draw.of(parameters);
+        raise(state, pools.ammoniaOxidisers(), Nitrification.Step.AMMONIA, draw, dose, left);
+        raise(state, pools.nitriteOxidisers(), Nitrification.Step.NITRITE, draw, dose, left);
+    }
+
+    private void raise(State state, Body cells, Nitrification.Step step, Draw draw, double dose, double left) {
+        double volume = basins.all().stream().mapToDouble(Basins.Basin::volume).sum();
+        double slowing = bacteria.halfSaturation(step).in(draw) * Math.log(Math.max(1, dose / left));
+        double capacity = volume
+                * (dose + slowing)
+                / DAY
+                / bacteria.pace(step, water.temperature()).in(draw);
+        if (state.get(cells, Stock.ORGANIC_NITROGEN) < step.cells().cells(capacity)) {
+            colony(state, cells, step, capacity);
+        }
+    }
+
     /** Cells of a capacity at 25 °C. */
     private static void colony(State state, Body cells, Nitrification.Step step, double capacity) {
         double nitrogen = step.cells().cells(capacity);

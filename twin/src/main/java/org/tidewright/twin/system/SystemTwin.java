@@ -247,6 +247,22 @@ public final class SystemTwin {
         return firstState.newlyFilled(parameters, ammoniaOxidisers, nitriteOxidisers);
     }
 
+    /** Gives a state as many nitrifiers as another has, with the ammonia and nitrite they leave where the plan states none. */
+    public void bringNitrifiers(State from, State to) {
+        firstState.bringNitrifiers(from, to);
+    }
+
+    /**
+     * Raises nitrifiers of both guilds to what clears a dose within a day; never lowers them.
+     *
+     * @param dose of ammonia, and of nitrite
+     * @param left at which it counts as cleared
+     */
+    public void raiseNitrifiers(
+            State state, @Unit("*") double[] parameters, @Unit("mol/m^3") double dose, @Unit("mol/m^3") double left) {
+        firstState.raiseNitrifiers(state, parameters, dose, left);
+    }
+
     /**
      * A system that runs.
      *

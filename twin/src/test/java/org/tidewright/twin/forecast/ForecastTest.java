@@ -11,6 +11,9 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.tidewright.plan.Examples;
+import org.tidewright.plan.model.Inhabitants;
+import org.tidewright.testkit.ChangedText;
 import org.tidewright.twin.TestPlans;
 import org.tidewright.twin.contract.Balance;
 import org.tidewright.twin.contract.Stock;
@@ -18,6 +21,7 @@ import org.tidewright.twin.ensemble.Ensemble;
 import org.tidewright.twin.rehearsal.Band;
 import org.tidewright.twin.run.Account;
 import org.tidewright.twin.system.Lever;
+import org.tidewright.twin.system.SystemTwin;
 
 /** What-ifs on the first example: each moves what every keeper knows it moves, and in that direction. */
 class ForecastTest {
@@ -171,6 +175,121 @@ class ForecastTest {
         assertThatThrownBy(() -> Outlook.of(forecast.twin(), 1, 2, EnumSet.of(Quantity.PH), List.of(), 400, impatient))
                 .isInstanceOf(CancellationException.class);
         assertThat(seen.get()).isLessThan(50);
+    }
+
+    // ── a later moment, another plan ──
+
+    /** A second past midnight, when nothing else happens. */
+    private static final double WEEK = 7 * DAY + 1;
+
+    @Test
+    void aCourseThatBeginsLaterGoesOnWhereTheFirstWas() {
+        Course whole = forecast.course(14, 15, ALL);
+        Forecast later = forecast.at(WEEK, List.of());
+        Course rest = later.course(14, 8, ALL);
+        assertThat(later.begins()).isEqualTo(WEEK);
+        assertThat(rest.time()[0]).isEqualTo(WEEK);
+        assertThat(rest.time()[7]).isEqualTo(14 * DAY);
+        for (Quantity quantity : ALL) {
+            double there = whole.of(quantity)[7];
+            assertThat(rest.of(quantity)[0])
+                    .as(quantity.words())
+                    .isCloseTo(there, within(0.003 * Math.abs(there) + 1e-9));
+            assertThat(rest.last(quantity))
+                    .as(quantity.words())
+                    .isCloseTo(whole.last(quantity), within(0.01 * Math.abs(whole.last(quantity)) + 1e-3));
+        }
+        // The change of day 14 is not due yet, that of day 7 has been.
+        assertThat(rest.events().stream().filter(event -> event.event().equals("weekly change")))
+                .hasSize(1);
+    }
+
+    @Test
+    void changesOnTheWayLeaveTheirMarkAndTheLeversAreBackAfterwards() {
+        Forecast starved = forecast.at(WEEK, List.of(Change.to(lever("feed"), 0)));
+        Course fedAgain = starved.course(9, 3, ALL);
+        Course always = forecast.course(9, 10, ALL);
+        assertThat(fedAgain.of(Quantity.NITRATE)[0]).isLessThan(always.of(Quantity.NITRATE)[7] - 0.1);
+        assertThat(fedAgain.account().streams(Balance.NITROGEN))
+                .anySatisfy(stream -> assertThat(stream.cause()).isEqualTo("pellets"));
+    }
+
+    @Test
+    void aSystemThatGoesOnByItsOwnPlanGoesOnAsItWas() {
+        Forecast later = forecast.at(WEEK, List.of());
+        SystemTwin again = SystemTwin.of(TestPlans.example("harbour-room"));
+        Course one = later.course(10, 4, ALL);
+        Course other = later.goingOnBy(again).course(10, 4, ALL);
+        for (Quantity quantity : ALL) {
+            assertThat(other.of(quantity)).isEqualTo(one.of(quantity));
+        }
+    }
+
+    @Test
+    void aSystemCannotGoOnByOneWithOtherWaters() {
+        SystemTwin nano = SystemTwin.of(TestPlans.example("window-nano"));
+        assertThatThrownBy(() -> forecast.goingOnBy(nano)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void aCourseCannotEndBeforeItBegins() {
+        Forecast later = forecast.at(WEEK, List.of());
+        assertThatThrownBy(() -> later.course(7, 2, ALL)).hasMessageContaining("more than 7.0");
+    }
+
+    /**
+     * Ammonia of 1 mg/L where 1 + 0.1 ln 10 = 1.23 mg/L are oxidised a day with plenty, stepped by hand: dS/dt = -1.015 C m,
+     * m = S/(0.1 + S) · 6.4/(0.5 + 6.4), dC/dt = (0.5 m - 0.03) C (1 - C/4.6) leave 0.031 mg/L after a day.
+     */
+    @Test
+    void nitrifiersRaisedForAMilligramClearItInADay() {
+        String text =
+                ChangedText.of(Examples.text("window-nano"), "nitrate: 12 mg/L", "nitrate: 12 mg/L\n  ammonia: 1 mg/L");
+        Variant still = Variant.of(TestPlans.read(text));
+        Inhabitants nobody = new Inhabitants(List.of(), List.of(), null, List.of(), null, null, null);
+        Forecast bare = Forecast.of(still.living(nobody, List.of()).plan());
+        assertThat(leftAfterADay(bare.withNitrifiersThatClear(1))).isCloseTo(0.031, within(0.005));
+        // Fewer than there are already change nothing.
+        assertThat(leftAfterADay(bare.withNitrifiersThatClear(1e-9))).isEqualTo(leftAfterADay(bare));
+    }
+
+    /** Those that feel low ammonia late, half-saturation 0.8 mg/L, are then more, 1 + 0.8 ln 10 = 2.84; by hand 0.098 is left. */
+    @Test
+    void howeverLateTheyFeelAmmoniaTheyClearWhatTheyWereSeenToClear() {
+        String text =
+                ChangedText.of(Examples.text("window-nano"), "nitrate: 12 mg/L", "nitrate: 12 mg/L\n  ammonia: 1 mg/L");
+        Variant still = Variant.of(TestPlans.read(text));
+        Inhabitants nobody = new Inhabitants(List.of(), List.of(), null, List.of(), null, null, null);
+        SystemTwin twin = SystemTwin.of(still.living(nobody, List.of()).plan());
+        double[] parameters = twin.network().usualParameters();
+        twin.network().parameters().stream()
+                .filter(parameter -> parameter.name().equals("ammonia oxidisers, affinity, factor"))
+                .forEach(parameter -> parameters[parameter.index()] = 0.1 / 0.8);
+        Forecast late = new Forecast(twin, parameters);
+        assertThat(leftAfterADay(late.withNitrifiersThatClear(1))).isCloseTo(0.098, within(0.01));
+        assertThat(leftAfterADay(late.withNitrifiersThatClear(0.1))).isGreaterThan(0.8);
+    }
+
+    /** Ammonia of a day without a change of water. */
+    private static double leftAfterADay(Forecast begun) {
+        Change unchanged = Change.to(begun.twin().levers().get("water changes"), 0);
+        return begun.course(1, 2, ALL, List.of(unchanged)).last(Quantity.AMMONIA);
+    }
+
+    @Test
+    void nitrifiersOfAnotherComeWithWhatTheyLeaveUnlessThePlanSaysIt() {
+        SystemTwin twin = SystemTwin.of(TestPlans.example("window-nano"));
+        Forecast usual = new Forecast(twin, twin.network().usualParameters());
+        Forecast few = usual.at(20 * DAY + 1, List.of(Change.to(twin.levers().get("feed"), 4)));
+        Course brought = usual.withNitrifiersOf(few).course(1, 2, ALL);
+        // The nano's plan states no ammonia.
+        assertThat(brought.of(Quantity.AMMONIA)[0])
+                .isCloseTo(few.course(21, 2, ALL).of(Quantity.AMMONIA)[0], within(1e-6));
+        assertThat(brought.of(Quantity.NITRATE)[0]).isCloseTo(12, within(1e-6));
+        // The harbour's does.
+        Forecast hungry = forecast.at(WEEK, List.of(Change.to(lever("feed"), 4)));
+        assertThat(forecast.withNitrifiersOf(hungry).course(1, 2, ALL).of(Quantity.AMMONIA)[0])
+                .isCloseTo(0.01, within(1e-6));
     }
 
     private static boolean isDark(int halfHour) {

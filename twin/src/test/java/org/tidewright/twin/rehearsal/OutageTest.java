@@ -3,12 +3,14 @@ package org.tidewright.twin.rehearsal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Room;
 import org.tidewright.testkit.Close;
 import org.tidewright.testkit.ReferenceTable;
 import org.tidewright.twin.TestPlans;
+import org.tidewright.twin.ensemble.Ensemble;
 import org.tidewright.twin.law.gas.OxygenDecline;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.tank.Water;
@@ -111,5 +113,18 @@ class OutageTest {
                         new OxygenDecline(saturation, left * full, velocity, depth)
                                 .timeTo(start, 3 / GRAM_PER_MOL)
                                 .orElseThrow());
+    }
+
+    @Test
+    void timesDrawByDrawAreThoseOfTheRehearsal() {
+        Plan plan = TestPlans.example("window-nano");
+        Bound breathless = new Bound("breathless", Bound.Quantity.OXYGEN, 0.10, true);
+        OutageOrder order = new OutageOrder(12, Outdoors.constant(10), true, true);
+        Outage outage = new Outage(plan, order, Outage.volumesOf(plan), List.of(COLD, breathless));
+        Map<String, FirstTime> rehearsed = outage.rehearse(20).firstTimes();
+        Map<String, double[]> drawn = outage.firstTimes(20, Ensemble.Progress.UNWATCHED);
+        assertThat(drawn).containsOnlyKeys(COLD.name(), breathless.name());
+        // Where samples are taken a run does not stop, so that the two are the same bit for bit.
+        drawn.forEach((name, times) -> assertThat(FirstTime.of(times)).isEqualTo(rehearsed.get(name)));
     }
 }

@@ -23,6 +23,7 @@ class RunTest {
     private static final double DENSITY = 1000;
     private static final double SPECIFIC_HEAT = 4000;
     private static final double GRAVITY = 9.80665;
+    private static final double DAY = 86_400;
 
     /** Far below what is asked of it here. */
     private static final Accuracy TIGHT = new Accuracy(1e-11, 1e-13, 1e-10, 1e-10, 100);
@@ -375,5 +376,25 @@ class RunTest {
         assertThat(now.salinity(tank)).isZero();
         assertThat(now.oxygen(tank)).isZero();
         assertThat(now.level(tank)).isZero();
+    }
+
+    /** Ten litres every day at 08:00: a run that begins on the third day at 08:00 has had that one. */
+    @Test
+    void aRunThatBeginsLaterDoesWhatIsDueAfterItsBeginning() {
+        Body store = builder.body("store");
+        Body tank = builder.body("tank");
+        double eight = 8 * 3600;
+        builder.add(new Routine(
+                "dose",
+                Routine.daily(eight, 1),
+                (now, switches) -> switches.atOnce().water(store, tank, 0.010)));
+        Network network = builder.build();
+        for (double[] beginAndDoses : new double[][] {{0, 5}, {2 * DAY, 3}, {2 * DAY + eight, 2}}) {
+            State state = filled(network, store, 1);
+            Run run = Run.at(beginAndDoses[0], network, network.usualParameters(), state, TIGHT);
+            assertThat(run.time()).isEqualTo(beginAndDoses[0]);
+            run.until(5 * DAY);
+            assertThat(state.get(tank, Stock.WATER)).isCloseTo(beginAndDoses[1] * 0.010, within(1e-12));
+        }
     }
 }

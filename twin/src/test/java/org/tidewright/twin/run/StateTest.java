@@ -1,6 +1,7 @@
 package org.tidewright.twin.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
@@ -29,5 +30,34 @@ class StateTest {
         assertThat(state.get(lower, Stock.HEAT) / (0.2 * 4e6)).isCloseTo(22.5, within(1e-12));
         assertThat(state.get(upper, Stock.HEAT) / (0.45 * 4e6 + 1e5)).isCloseTo(30, within(1e-12));
         assertThat(state.total(Balance.HEAT)).isCloseTo(heat, within(1e-15 * heat));
+    }
+
+    private static Network twoBodies(String second, Stock... holds) {
+        Network.Builder builder = new Network.Builder(Layout.OF_ALL, 1000, 4000);
+        builder.body("tank", Shape.none(), 0, 0);
+        builder.pool(second, holds);
+        return builder.build();
+    }
+
+    @Test
+    void goesOnInAnotherNetworkOfTheSameBodiesAndLeavesTheFirstAsItIs() {
+        Network before = twoBodies("fish", Stock.ORGANIC_NITROGEN);
+        Network after = twoBodies("fish", Stock.ORGANIC_NITROGEN);
+        State state = new State(before).set(before.body("fish"), Stock.ORGANIC_NITROGEN, 3);
+        State moved = state.in(after).set(after.body("tank"), Stock.WATER, 1);
+        assertThat(moved.get(after.body("fish"), Stock.ORGANIC_NITROGEN)).isEqualTo(3);
+        assertThat(moved.total(Balance.NITROGEN)).isEqualTo(state.total(Balance.NITROGEN));
+        assertThat(state.get(before.body("tank"), Stock.WATER)).isZero();
+    }
+
+    @Test
+    void refusesANetworkOfOtherBodies() {
+        State state = new State(twoBodies("fish", Stock.ORGANIC_NITROGEN));
+        for (Network other :
+                new Network[] {twoBodies("snails", Stock.ORGANIC_NITROGEN), twoBodies("fish", Stock.ORGANIC_CARBON)}) {
+            assertThatThrownBy(() -> state.in(other))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("same bodies");
+        }
     }
 }
