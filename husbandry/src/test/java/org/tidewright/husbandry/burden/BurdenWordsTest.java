@@ -163,7 +163,7 @@ class BurdenWordsTest {
         assertThat(lead()).startsWith("Take out more nitrate before you add it; ammonia is no hindrance today: ");
         assertThat(remarks())
                 .contains(
-                        "Take out more nitrate first: after twelve weeks it stands at 7.0\u00a0mg/L (7.0–7.0) without it, with it by 11.0\u00a0mg/L");
+                        "Take out more nitrate first: after twelve weeks it stands at 7.0\u00a0mg/L\u00a0(7.0–7.0) without it, with it by 11.0\u00a0mg/L");
         // Out of the range without it already, and no test can tell what it does.
         nitrate = 8;
         grownNitrate = 8.5;
