@@ -9,7 +9,8 @@ import java.util.List;
 /** The example plans that come with the program: systems of an invented scenario. */
 public final class Examples {
     /** Their names, the demo's first. */
-    public static final List<String> NAMES = List.of("harbour-room", "fifty-five-gallon", "window-nano");
+    public static final List<String> NAMES =
+            List.of("harbour-room", "fifty-five-gallon", "window-nano", "quarantine-box");
 
     private Examples() {}
 

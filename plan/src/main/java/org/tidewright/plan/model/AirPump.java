@@ -1,5 +1,6 @@
 package org.tidewright.plan.model;
 
+import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.quantity.Amount;
 
 /** An air pump with its stone. */
@@ -15,4 +16,22 @@ public record AirPump(
         Amount airFlow,
 
         @Entry(value = "depth of the stone under water", unit = "m", least = 0.02, most = 5)
-        Amount depth) {}
+        Amount depth,
+
+        @Entry("a sponge the rising air draws water through") @Nullable
+        Sponge sponge) {
+
+    /** A sponge filter: foam in whose pores nitrifying bacteria live. */
+    public record Sponge(
+            @Entry(value = "foam in it", unit = "m^3", least = 1e-5, most = 1)
+            Amount foam,
+
+            @Entry("what lives in it when animals come; live when left out")
+            Rock.@Nullable State state) {
+
+        /** What lives in it, live where the plan does not say. */
+        public Rock.State stateOrLive() {
+            return state == null ? Rock.State.LIVE : state;
+        }
+    }
+}

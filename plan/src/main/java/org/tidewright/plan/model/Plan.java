@@ -71,7 +71,10 @@ public record Plan(
         Targets targets,
 
         @Entry("bounds that must hold; common practice where left out") @Nullable
-        Limits limits) {
+        Limits limits,
+
+        @Entry("for a quarantine tank, whom it serves and how long fish are watched in it") @Nullable
+        Quarantine quarantine) {
 
     /** Whether water falls from the display to a sump and is pumped back. */
     public boolean hasSump() {

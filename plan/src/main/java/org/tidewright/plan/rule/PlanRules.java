@@ -31,6 +31,7 @@ public final class PlanRules {
         ProgrammeRules.check(plan, findings);
         InhabitantRules.check(plan, findings);
         TargetRules.check(plan, findings);
+        QuarantineRules.check(plan, findings);
         limits(plan, findings);
         return findings.faults();
     }

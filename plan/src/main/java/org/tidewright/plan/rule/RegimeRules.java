@@ -78,7 +78,7 @@ final class RegimeRules {
         }
     }
 
-    private static void wholeDays(String path, @Nullable Amount every, Findings findings) {
+    static void wholeDays(String path, @Nullable Amount every, Findings findings) {
         if (every == null) {
             return;
         }

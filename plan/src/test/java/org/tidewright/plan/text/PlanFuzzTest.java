@@ -23,7 +23,8 @@ class PlanFuzzTest {
     }
 
     private static String damaged(Random random) {
-        StringBuilder text = new StringBuilder(Examples.text(Examples.NAMES.get(random.nextInt(3))));
+        StringBuilder text =
+                new StringBuilder(Examples.text(Examples.NAMES.get(random.nextInt(Examples.NAMES.size()))));
         for (int i = random.nextInt(12); i >= 0; i--) {
             int at = random.nextInt(text.length());
             int until = Math.min(text.length(), at + 1 + random.nextInt(40));

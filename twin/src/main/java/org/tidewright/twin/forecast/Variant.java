@@ -82,7 +82,8 @@ public record Variant(
                 inhabitants,
                 of.stand(),
                 of.targets(),
-                of.limits());
+                of.limits(),
+                of.quarantine());
     }
 
     /** With other animals and their food. */
