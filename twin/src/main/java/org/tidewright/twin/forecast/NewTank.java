@@ -19,6 +19,7 @@ import org.tidewright.seawater.unit.Unit;
 import org.tidewright.twin.contract.Parameter;
 import org.tidewright.twin.contract.Setting;
 import org.tidewright.twin.contract.View;
+import org.tidewright.twin.law.nutrient.Seeding;
 import org.tidewright.twin.run.Accuracy;
 import org.tidewright.twin.run.Run;
 import org.tidewright.twin.run.State;
@@ -90,25 +91,19 @@ public final class NewTank {
         this.keptAlkalinity = keptAlkalinity;
     }
 
-    /**
-     * How many nitrifiers are brought in, as shares of the most the surfaces can carry. The bare ones are the worked
-     * example's 0.002 and 0.0005 mg/L a day in a tank with room for 4; seeding multiplies both. An estimate: it may be three
-     * times more or less.
-     */
+    /** How many nitrifiers are brought in. */
     public enum Seed {
         /** Dry rock and tap: what drifts in. */
-        NONE(5e-4, 1.25e-4),
-        /** A bottle or a handful of gravel from a running tank: twenty times as many. */
-        SOME(1e-2, 2.5e-3),
-        /** Live rock, or filter media of a running tank: two hundred times as many. */
-        RIPE(0.1, 2.5e-2);
+        NONE(Seeding.TRACE),
+        /** A bottle or a handful of gravel from a running tank. */
+        SOME(Seeding.SOME),
+        /** Live rock, or filter media of a running tank. */
+        RIPE(Seeding.RIPE);
 
-        private final double ammoniaOxidisers;
-        private final double nitriteOxidisers;
+        private final Seeding seeding;
 
-        Seed(double ammoniaOxidisers, double nitriteOxidisers) {
-            this.ammoniaOxidisers = ammoniaOxidisers;
-            this.nitriteOxidisers = nitriteOxidisers;
+        Seed(Seeding seeding) {
+            this.seeding = seeding;
         }
     }
 
@@ -285,7 +280,7 @@ public final class NewTank {
 
     /** All bodies on the day it is filled. */
     public State filled(Seed seed) {
-        return twin.newlyFilled(parameters, seed.ammoniaOxidisers, seed.nitriteOxidisers);
+        return twin.newlyFilled(parameters, seed.seeding.ammoniaOxidisers(), seed.seeding.nitriteOxidisers());
     }
 
     /** First day from which ammonia and nitrite stay clear; infinite where they are not at the end. */

@@ -37,12 +37,15 @@ final class Bacteria {
     private final Parameter phosphateRatio;
     private final Parameter soon;
     private final Parameter phosphorus;
+    private final Brought brought;
 
     Bacteria(Plan plan, Network.Builder builder, Rocks rocks, World world, Pools pools, Basins basins) {
         Doubt doubt = new Doubt(builder);
         Body display = basins.display().body();
         double sandBed = sandBeds(plan);
-        greatestCapacity = greatestCapacity(builder, rocks.all(), sandBed, basins);
+        double area = sandBed + film(basins) + Brought.foam(plan);
+        greatestCapacity = greatestCapacity(builder, rocks.all(), area);
+        brought = Brought.of(plan, area);
         perKelvin = doubt.of(
                 "nitrification, factor per kelvin",
                 "1",
@@ -94,17 +97,19 @@ final class Bacteria {
                 : area + refugium.length().in("m") * refugium.width().in("m");
     }
 
-    private static Drawn greatestCapacity(Network.Builder builder, Drawn rock, double sandBed, Basins basins) {
-        // Panes and pipes carry a film too; a quarter of a square metre at least keeps a bare tank from having none.
-        double film = Math.max(
+    /** Panes and pipes carry a film too; a quarter of a square metre at least keeps a bare tank from having none. */
+    private static @Unit("m^2") double film(Basins basins) {
+        return Math.max(
                 0.25,
                 basins.all().stream()
                         .mapToDouble(basin -> basin.vessel().rimLength()
                                 * basin.vessel().shape().level(basin.volume()))
                         .sum());
+    }
+
+    private static Drawn greatestCapacity(Network.Builder builder, Drawn rock, double area) {
         Spread perRock = org.tidewright.twin.law.nutrient.Nitrification.ROCK;
         Spread perFilm = org.tidewright.twin.law.nutrient.Nitrification.FILM;
-        double area = sandBed + film;
         Parameter most = builder.parameter(
                 "nitrification, the most the surfaces can carry",
                 "mol/s",
@@ -112,7 +117,7 @@ final class Bacteria {
                 carried(rock.usual(), perRock.low(), area, perFilm.low()),
                 carried(rock.usual(), perRock.high(), area, perFilm.high()),
                 Basis.PUBLISHED,
-                "rock: Li et al. 2017; films: Nijhof and Bovendeur 1990; the areas are those of rock, sand and panes");
+                "rock: Li et al. 2017; films: Nijhof and Bovendeur 1990; the areas are those of sand, panes and foam");
         return following(builder, most, draw -> carried(rock.in(draw), perRock.usual(), area, perFilm.usual()));
     }
 
@@ -232,6 +237,11 @@ final class Bacteria {
     /** What the surfaces can come to oxidise, mol/s at 25 °C. */
     Drawn greatestCapacity() {
         return greatestCapacity;
+    }
+
+    /** What is brought in when animals come to washed panes. */
+    Brought brought() {
+        return brought;
     }
 
     /** Phosphate that rock and sand hold, over what the display's water holds, at rest. */

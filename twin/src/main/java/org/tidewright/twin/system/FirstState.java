@@ -36,6 +36,9 @@ final class FirstState {
 
     private static final double TRACE = 5e-4;
 
+    private static final List<Stock> WASTE =
+            List.of(Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS);
+
     private final Plan plan;
     private final Water water;
     private final KeptWater.InDraw kept;
@@ -115,16 +118,31 @@ final class FirstState {
             }
         }
         State state = of(parameters);
-        for (Stock stock : List.of(Stock.ORGANIC_CARBON, Stock.ORGANIC_NITROGEN, Stock.ORGANIC_PHOSPHORUS)) {
+        clean(state, parameters, ammoniaOxidisers, nitriteOxidisers);
+        WASTE.forEach(stock -> state.set(pools.fish(), stock, 0));
+        state.set(pools.reserve(), Stock.ORGANIC_CARBON, 0);
+        return state;
+    }
+
+    /** The same on the day a batch of animals comes into washed panes and new water, with what is brought in for them. */
+    void batch(State state, @Unit("*") double[] parameters) {
+        clean(
+                state,
+                parameters,
+                bacteria.brought().ammoniaOxidisers(),
+                bacteria.brought().nitriteOxidisers());
+        fewAlgae(state);
+    }
+
+    /** Takes all waste out and puts so many nitrifiers in. */
+    private void clean(State state, double[] parameters, double ammoniaOxidisers, double nitriteOxidisers) {
+        for (Stock stock : WASTE) {
             basins.all().forEach(basin -> state.set(basin.body(), stock, 0));
             state.set(pools.ground(), stock, 0);
-            state.set(pools.fish(), stock, 0);
         }
-        state.set(pools.reserve(), Stock.ORGANIC_CARBON, 0);
         double most = bacteria.greatestCapacity().in(Draw.of(parameters));
         colony(state, pools.ammoniaOxidisers(), Nitrification.Step.AMMONIA, ammoniaOxidisers * most);
         colony(state, pools.nitriteOxidisers(), Nitrification.Step.NITRITE, nitriteOxidisers * most);
-        return state;
     }
 
     /**

@@ -15,7 +15,7 @@ import org.tidewright.twin.run.State;
 /**
  * Brings a system to where months of its regime lead: it lives some days, and what takes longer than those is set from what
  * they told. Waste on the ground lasts for months; it is set to what rests with what falls on it. Skeletons grow so that the
- * system uses the alkalinity its plan states.
+ * system uses the alkalinity its plan states. A quarantine tank has no such months: it is set to the day a batch comes.
  */
 final class SettlingIn {
     private static final double DAY = 86_400;
@@ -76,6 +76,9 @@ final class SettlingIn {
                 match(matched, parameters, day.account());
             }
             firstState.state(state, parameters, day.carbonDioxide());
+        }
+        if (twin.plan().quarantine() != null) {
+            firstState.batch(state, parameters);
         }
         return new SystemTwin.Settled(state, parameters);
     }

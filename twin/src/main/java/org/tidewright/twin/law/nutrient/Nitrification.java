@@ -32,6 +32,13 @@ public final class Nitrification {
     @Unit("mol/(kg*s)")
     public static final Spread ROCK = Spread.perDay(2, 5, 20).times(MILLIGRAM_N);
 
+    /**
+     * Surface in a volume of the open foam that filters are made of, 400 to 1500 by its pores; from memory. The doubt of
+     * {@link #FILM} is the greater one.
+     */
+    @Unit("m^2/m^3")
+    public static final double FOAM = 800;
+
     private static final double REFERENCE = 25; // degC
     private static final double COOLEST = 15;
     private static final double WARMEST = 32;
