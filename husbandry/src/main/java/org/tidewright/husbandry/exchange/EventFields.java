@@ -1,5 +1,6 @@
 package org.tidewright.husbandry.exchange;
 
+import static java.util.stream.Collectors.joining;
 import static org.tidewright.husbandry.exchange.JournalFormat.key;
 
 import java.math.BigDecimal;
@@ -7,12 +8,17 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Kind;
+import org.tidewright.husbandry.journal.Parasite;
+import org.tidewright.husbandry.journal.Sign;
+import org.tidewright.plan.fault.Spelling;
 import org.tidewright.plan.method.QuantityUnit;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Salt;
@@ -34,6 +40,9 @@ final class EventFields {
             case WORK -> List.of("work", "took_s");
             case OBSERVATION -> List.of("seen", "photo");
             case LEVER -> List.of("lever", "unit", "before", "after");
+            case ANIMAL_CHECK -> List.of("animal", "ate", "breaths_per_minute", "signs");
+            case TREATMENT -> List.of("treatment", "word", "water_m3", "said");
+            case FALLOW -> List.of("parasite", "turn");
         };
     }
 
@@ -98,6 +107,19 @@ final class EventFields {
                 var it = (Event.LeverMoved) event;
                 yield list(it.lever(), it.unit(), it.before(), it.after());
             }
+            case ANIMAL_CHECK -> {
+                var it = (Event.AnimalsChecked) event;
+                String signs = it.signs().stream().map(Sign::key).collect(joining(" "));
+                yield list(it.animal(), key(it.appetite()), it.breathsPerMinute(), signs.isEmpty() ? null : signs);
+            }
+            case TREATMENT -> {
+                var it = (Event.Treated) event;
+                yield list(it.what(), key(it.word()), it.volume(), it.said());
+            }
+            case FALLOW -> {
+                var it = (Event.Fallow) event;
+                yield list(key(it.parasite()), key(it.turn()));
+            }
         };
     }
 
@@ -149,7 +171,40 @@ final class EventFields {
             case LEVER ->
                 new Event.LeverMoved(
                         given.text("lever"), given.text("unit"), given.numberOrNull("before"), given.number("after"));
+            case ANIMAL_CHECK ->
+                new Event.AnimalsChecked(
+                        given.textOrNull("animal"),
+                        constant(given, "ate", Event.Appetite.values()),
+                        given.isAbsent("breaths_per_minute")
+                                ? null
+                                : Integer.valueOf(given.whole("breaths_per_minute")),
+                        signs(given));
+            case TREATMENT ->
+                new Event.Treated(
+                        given.text("treatment"),
+                        constant(given, "word", Event.Word.values()),
+                        given.numberOrNull("water_m3"),
+                        given.textOrNull("said"));
+            case FALLOW ->
+                new Event.Fallow(
+                        constant(given, "parasite", Parasite.values()), constant(given, "turn", Event.Turn.values()));
         };
+    }
+
+    /** Their keys, with blanks between. */
+    private static Set<Sign> signs(Given given) throws BadLine {
+        Set<Sign> signs = EnumSet.noneOf(Sign.class);
+        for (String key : given.textOrEmpty("signs").strip().split("\\s+", -1)) {
+            if (!key.isEmpty()) {
+                List<String> keys = Arrays.stream(Sign.values()).map(Sign::key).toList();
+                signs.add(Sign.ofKey(key)
+                        .orElseThrow(() -> given.refusal(
+                                "signs",
+                                "any of these with blanks between: " + String.join(" ", keys),
+                                Spelling.suggestion(key, keys))));
+            }
+        }
+        return signs;
     }
 
     static WaterQuantity quantity(Given given) throws BadLine {

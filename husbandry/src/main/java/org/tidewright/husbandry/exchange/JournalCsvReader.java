@@ -38,6 +38,7 @@ final class JournalCsvReader {
     private @Nullable Probe probe;
     private Place blockPlace = new Place(1, 1, JournalCsv.PROBES);
     private List<Value> block = new ArrayList<>();
+    private int version = JournalFormat.VERSION;
 
     JournalCsvReader(JournalCsv.Source source, CopyReader.Listener listener, Faults faults) {
         this.source = source;
@@ -51,13 +52,18 @@ final class JournalCsvReader {
         if (!faults.isEmpty()) {
             return;
         }
+        List<Kind> kinds = Arrays.stream(Kind.values())
+                .filter(kind -> JournalFormat.since(kind) <= version)
+                .toList();
         for (String file : FILES) {
-            if (!rows.containsKey(file)) {
+            boolean known = file.equals(JournalCsv.PROBES)
+                    || kinds.stream().anyMatch(kind -> JournalFormat.file(kind).equals(file));
+            if (known && !rows.containsKey(file)) {
                 faults.add(new Place(1, 1, JournalCsv.MANIFEST)
                         .fault("no row for " + file, "one for each file, also for those without rows", ""));
             }
         }
-        for (Kind kind : Kind.values()) {
+        for (Kind kind : kinds) {
             String file = JournalFormat.file(kind);
             counted(file, rows.get(file), rows(file, JournalCsv.columns(kind), given -> line(kind, given)));
         }
@@ -70,11 +76,12 @@ final class JournalCsvReader {
         if (!given.text("format").equals(JournalFormat.NAME)) {
             throw given.refusal("format", "“" + JournalFormat.NAME + "”", "");
         }
-        if (given.whole("version") != JournalFormat.VERSION) {
+        version = given.whole("version");
+        if (!JournalFormat.isRead(version)) {
             throw given.refusal(
                     "version",
-                    "version " + JournalFormat.VERSION,
-                    given.whole("version") > JournalFormat.VERSION
+                    "version 1 to " + JournalFormat.VERSION,
+                    version > JournalFormat.VERSION
                             ? "A newer program wrote these files: read them with that one, or a later one."
                             : "");
         }

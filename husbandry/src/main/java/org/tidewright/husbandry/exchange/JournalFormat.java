@@ -11,13 +11,25 @@ public final class JournalFormat {
     public static final String NAME = "tidewright-journal";
 
     /** Raised when a name changes its meaning or a new one must not be passed over; older copies stay readable. */
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
 
     static final String REMARK = "remark";
     static final String STRUCK = "struck";
     static final String WRITTEN_AT = "written_at";
 
     private JournalFormat() {}
+
+    static boolean isRead(int version) {
+        return version >= 1 && version <= VERSION;
+    }
+
+    /** The first version that has lines of a kind. */
+    static int since(Kind kind) {
+        return switch (kind) {
+            case ANIMAL_CHECK, TREATMENT, FALLOW -> 2;
+            default -> 1;
+        };
+    }
 
     /** How the coherent unit of a quantity ends a name: {@code temperature_c}. */
     static String heldUnit(WaterQuantity quantity) {
@@ -67,6 +79,9 @@ public final class JournalFormat {
             case WORK -> "work.csv";
             case OBSERVATION -> "observations.csv";
             case LEVER -> "levers.csv";
+            case ANIMAL_CHECK -> "animal_checks.csv";
+            case TREATMENT -> "treatments.csv";
+            case FALLOW -> "fallows.csv";
         };
     }
 }

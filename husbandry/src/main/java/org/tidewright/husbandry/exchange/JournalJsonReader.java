@@ -113,10 +113,10 @@ final class JournalJsonReader {
         if (head.containsKey("format") && !given.text("format").equals(JournalFormat.NAME)) {
             throw given.refusal("format", "“" + JournalFormat.NAME + "”", "Is this another kind of file?");
         }
-        if (head.containsKey("version") && given.whole("version") != JournalFormat.VERSION) {
+        if (head.containsKey("version") && !JournalFormat.isRead(given.whole("version"))) {
             throw given.refusal(
                     "version",
-                    "version " + JournalFormat.VERSION,
+                    "version 1 to " + JournalFormat.VERSION,
                     given.whole("version") > JournalFormat.VERSION
                             ? "A newer program wrote this file: read it with that one, or a later one."
                             : "");

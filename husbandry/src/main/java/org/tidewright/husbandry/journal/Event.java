@@ -1,7 +1,10 @@
 package org.tidewright.husbandry.journal;
 
 import java.time.Duration;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.method.QuantityUnit;
 import org.tidewright.plan.method.WaterQuantity;
@@ -164,5 +167,75 @@ public sealed interface Event {
             Refusal.unless(!lever.isBlank(), "a lever needs its name");
             Refusal.unless(Double.isFinite(after), "a lever needs where it stands now");
         }
+    }
+
+    /**
+     * Animals were looked at closely, as every day in quarantine.
+     *
+     * @param animal which of them; null for all
+     * @param breathsPerMinute beats of a gill cover, counted; null where nobody counted
+     * @param signs of illness that were seen, none where all is well
+     */
+    record AnimalsChecked(
+            @Nullable String animal,
+            Appetite appetite,
+            @Nullable Integer breathsPerMinute,
+            Set<Sign> signs) implements Event {
+        private static final int MOST_BREATHS = 400;
+
+        public AnimalsChecked {
+            Refusal.unless(animal == null || !animal.isBlank(), "an animal that is checked needs a name");
+            Refusal.unless(
+                    breathsPerMinute == null || (breathsPerMinute >= 0 && breathsPerMinute <= MOST_BREATHS),
+                    breathsPerMinute + " breaths a minute cannot be meant; it must be 0 to " + MOST_BREATHS);
+            signs = signs.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(signs));
+        }
+    }
+
+    /** How they ate. */
+    enum Appetite {
+        ALL,
+        SOME,
+        NONE,
+        NOT_FED
+    }
+
+    /**
+     * Water or food was treated with a medicine. The journal keeps what was done and on whose word; no dose is ever worked
+     * out from it.
+     *
+     * @param what the product, as its label calls it
+     * @param volume of water it went into; null where it went into food
+     * @param said what label or veterinarian said, in the keeper's words; null where that is not noted
+     */
+    record Treated(
+            String what,
+            Word word,
+            @Nullable @Unit("m^3") Double volume,
+            @Nullable String said) implements Event {
+        public Treated {
+            Refusal.unless(!what.isBlank(), "a treatment needs the name of what was given");
+            Refusal.unlessPositive(volume, "volume of water that was treated");
+            Refusal.unless(said == null || !said.isBlank(), "what was said needs words");
+        }
+    }
+
+    /** On whose word a medicine is given. */
+    enum Word {
+        LABEL,
+        VETERINARIAN
+    }
+
+    /** A display is kept without fish, so that a parasite of theirs starves in it. */
+    record Fallow(Parasite parasite, Turn turn) implements Event {}
+
+    /** What becomes of a fallow. */
+    enum Turn {
+        /** The last fish left. */
+        BEGAN,
+        /** Something wet or a fish came in: the days are counted anew. */
+        BROKEN,
+        /** It is over. */
+        ENDED
     }
 }

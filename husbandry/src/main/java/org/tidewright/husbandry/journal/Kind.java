@@ -14,7 +14,10 @@ public enum Kind {
     ANIMAL(Event.AnimalMoved.class),
     WORK(Event.WorkDone.class),
     OBSERVATION(Event.Observation.class),
-    LEVER(Event.LeverMoved.class);
+    LEVER(Event.LeverMoved.class),
+    ANIMAL_CHECK(Event.AnimalsChecked.class),
+    TREATMENT(Event.Treated.class),
+    FALLOW(Event.Fallow.class);
 
     private final Class<? extends Event> record;
 

@@ -25,25 +25,36 @@ import org.tidewright.twin.system.Levers;
  * arrived 2 clownfish
  * did clean the skimmer for 10 min
  * saw white spots on the surgeonfish
+ * watched clownfish: ate some, 90 breaths, dusty film
+ * treated 40 L with the medicine's name by label
+ * fallow white spot began
  * </pre>
  */
 public final class NoteText {
     private static final int LONGEST = 2000;
 
     /** What a line may begin with, apart from a quantity. */
-    private static final Map<String, LineReader> FIRST_WORDS = new TreeMap<>(Map.of(
-            "check", ReadingNotes::check,
-            "dose", WaterNotes::dose,
-            "changed", WaterNotes::changed,
-            "fed", CareNotes::fed,
-            "set", CareNotes::set,
-            "arrived", (rest, note) -> CareNotes.animals(rest, note, Event.Move.ARRIVED),
-            "left", (rest, note) -> CareNotes.animals(rest, note, Event.Move.LEFT),
-            "died", (rest, note) -> CareNotes.animals(rest, note, Event.Move.DIED),
-            "did", CareNotes::did,
-            "saw", CareNotes::saw));
+    private static final Map<String, LineReader> FIRST_WORDS = firstWords();
 
     private NoteText() {}
+
+    private static Map<String, LineReader> firstWords() {
+        Map<String, LineReader> words = new TreeMap<>();
+        words.put("check", ReadingNotes::check);
+        words.put("dose", WaterNotes::dose);
+        words.put("changed", WaterNotes::changed);
+        words.put("fed", CareNotes::fed);
+        words.put("set", CareNotes::set);
+        words.put("arrived", (rest, note) -> CareNotes.animals(rest, note, Event.Move.ARRIVED));
+        words.put("left", (rest, note) -> CareNotes.animals(rest, note, Event.Move.LEFT));
+        words.put("died", (rest, note) -> CareNotes.animals(rest, note, Event.Move.DIED));
+        words.put("did", CareNotes::did);
+        words.put("saw", CareNotes::saw);
+        words.put("watched", HealthNotes::watched);
+        words.put("treated", HealthNotes::treated);
+        words.put("fallow", HealthNotes::fallow);
+        return words;
+    }
 
     /** Reads what follows the first word. */
     interface LineReader {

@@ -51,6 +51,12 @@ public final class NoteWords {
                             : " for " + in((double) work.took().toSeconds(), "s", "min"));
         } else if (event instanceof Event.Observation seen) {
             return "saw " + seen.seen();
+        } else if (event instanceof Event.AnimalsChecked checked) {
+            return HealthNotes.words(checked);
+        } else if (event instanceof Event.Treated treated) {
+            return HealthNotes.words(treated, treated.volume() == null ? null : volume(treated.volume(), us));
+        } else if (event instanceof Event.Fallow fallow) {
+            return HealthNotes.words(fallow);
         }
         return moved((Event.LeverMoved) event, us);
     }

@@ -11,13 +11,16 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.journal.Draft;
 import org.tidewright.husbandry.journal.Event;
+import org.tidewright.husbandry.journal.Parasite;
 import org.tidewright.husbandry.journal.Photos.Photo;
 import org.tidewright.husbandry.journal.ProbeLog.Probe;
 import org.tidewright.husbandry.journal.ProbeLog.Value;
+import org.tidewright.husbandry.journal.Sign;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Salt;
 
@@ -38,6 +41,9 @@ class ExampleCopyTest {
             new Event.Observation("first coralline spots", records.keep("", new Photo("image/jpeg", new byte[] {1, 2
             }))),
             new Event.LeverMoved("return", "m^3/s", null, 3e-4),
+            new Event.AnimalsChecked("clownfish", Event.Appetite.SOME, 90, Set.of(Sign.DUSTY_FILM, Sign.CLAMPED_FINS)),
+            new Event.Treated("an invented medicine", Event.Word.VETERINARIAN, 0.04, "for a week"),
+            new Event.Fallow(Parasite.VELVET, Event.Turn.BEGAN),
         };
         for (int i = 0; i < events.length; i++) {
             records.write(
@@ -77,6 +83,24 @@ class ExampleCopyTest {
         MemoryRecords read = new MemoryRecords();
         JournalRoundTripTest.done(CopyFiles.restoreJson(resource("journal.json"), read.as("elsewhere")));
         assertThat(RandomJournal.content(read)).isEqualTo(RandomJournal.content(example()));
+    }
+
+    /** Written before animals were checked, treated and kept out: without those lines, in CSV without their files. */
+    @Test
+    void copiesOfTheFirstVersionReadBack() throws IOException {
+        MemoryRecords json = new MemoryRecords();
+        JournalRoundTripTest.done(CopyFiles.restoreJson(resource("journal-version-1.json"), json.as("elsewhere")));
+        CopyFiles files = new CopyFiles();
+        for (String file : resource("journal-csv-version-1.txt").split("(?m)^== ", -1)) {
+            if (!file.isEmpty()) {
+                int end = file.indexOf('\n');
+                files.put(file.substring(0, end), file.substring(end + 1));
+            }
+        }
+        assertThat(files.names()).doesNotContain("fallows.csv").contains("levers.csv");
+        MemoryRecords csv = new MemoryRecords();
+        JournalRoundTripTest.done(JournalCsv.restore(files, csv.as("elsewhere")));
+        assertThat(csv.everything("")).isEqualTo(json.everything("")).hasSize(10);
     }
 
     private static String resource(String name) throws IOException {

@@ -58,7 +58,7 @@ class FaultyCopyTest {
             -000000000001             | -1                         | lines[0].id: found the text “00000000-0000-0000-0000-1” | expected an id
             "kind": "reading"         | "kind": "reading", "kind": "dose" | lines[0].kind: found “kind” a second time | once
             "format": "tidewright-journal" | "format": "other"     | format: found the text “other” | another kind of file
-            "version": 1              | "version": 2               | version: found “2”; expected version 1 | A newer program wrote this file
+            "version": 1              | "version": 3               | version: found “3”; expected version 1 to 2 | A newer program wrote this file
             "probes": [], "photos"    | "probs": [], "photos"      | probs: found the unknown name “probs” | Did you mean “probes”?
             "probes": [],             |                            | found no “probes”; expected a list | empty where there are none
             "photos": []}             | "photos": []               | found what is no JSON | cut short
@@ -93,7 +93,7 @@ class FaultyCopyTest {
                 .singleElement()
                 .extracting(Fault::sentence)
                 .asString()
-                .contains("found “7”; expected version 1");
+                .contains("found “7”; expected version 1 to 2");
     }
 
     @Test
@@ -162,8 +162,8 @@ class FaultyCopyTest {
             readings.csv | written,       | writen,     | readings.csv: found no column “written”; expected the columns entry,id,revision
             readings.csv | ,remark        | ,remarks    | Did you mean “remarks”?
             readings.csv | false          | no          | readings.csv, struck: found “no”; expected true or false
-            feedings.csv | 10,0000        | 5,0000      | feedings.csv: found a second entry 5
-            manifest.csv | tidewright-journal,1 | tidewright-journal,2 | A newer program wrote these files
+            feedings.csv | 13,0000        | 5,0000      | feedings.csv: found a second entry 5
+            manifest.csv | tidewright-journal,2 | tidewright-journal,3 | A newer program wrote these files
             manifest.csv | readings.csv,1 | readings.csv,2 | readings.csv: found 1 rows; expected 2, as manifest.csv says
             manifest.csv | readings.csv   | reading.csv | Did you mean “readings.csv”?
             probes.csv   | 25.1,c         | 25.1,f      | probes.csv, unit: found “f”; expected c
@@ -199,7 +199,7 @@ class FaultyCopyTest {
         files.put("manifest.csv", files.text("manifest.csv").replace("doses.csv,1", "doses.csv,"));
         assertThat(JournalRoundTripTest.done(JournalCsv.restore(files, new MemoryRecords().as("x")))
                         .lines())
-                .isEqualTo(9);
+                .isEqualTo(12);
     }
 
     /** The published example, file by file. */

@@ -8,14 +8,17 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.journal.Draft;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Kind;
+import org.tidewright.husbandry.journal.Parasite;
 import org.tidewright.husbandry.journal.Photos.Photo;
 import org.tidewright.husbandry.journal.ProbeLog.Probe;
 import org.tidewright.husbandry.journal.ProbeLog.Value;
+import org.tidewright.husbandry.journal.Sign;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.plan.method.QuantityUnit;
 import org.tidewright.plan.method.WaterQuantity;
@@ -99,6 +102,16 @@ final class RandomJournal {
             case LEVER ->
                 new Event.LeverMoved(
                         named(), text(), orNull(draw.oneOf(Double.NaN, Double.NEGATIVE_INFINITY, 0.1)), number());
+            case ANIMAL_CHECK ->
+                new Event.AnimalsChecked(
+                        orNull(named()),
+                        draw.oneOf(Event.Appetite.values()),
+                        orNull(draw.whole(0, 400)),
+                        Set.copyOf(draw.list(0, 4, any -> draw.oneOf(Sign.values()))));
+            case TREATMENT ->
+                new Event.Treated(
+                        named(), draw.oneOf(Event.Word.values()), orNull(draw.between(1e-9, 10)), orNull(named()));
+            case FALLOW -> new Event.Fallow(draw.oneOf(Parasite.values()), draw.oneOf(Event.Turn.values()));
         };
     }
 

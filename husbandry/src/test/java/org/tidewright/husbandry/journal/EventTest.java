@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.method.QuantityUnit;
 import org.tidewright.plan.method.WaterQuantity;
@@ -41,6 +42,29 @@ class EventTest {
     void aDoseOfNothingIsRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> new Event.Dose("vinegar", null, null, null));
         assertThatIllegalArgumentException().isThrownBy(() -> new Event.Dose("vinegar", null, null, 0.0));
+    }
+
+    @Test
+    void aCheckOrTreatmentThatCannotBeMeantIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Event.AnimalsChecked(null, Event.Appetite.ALL, 500, Set.of()))
+                .withMessageContaining("0 to 400");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Event.Treated(" ", Event.Word.LABEL, 0.04, null))
+                .withMessageContaining("name of what was given");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Event.Treated("an invented medicine", Event.Word.LABEL, 0.0, null));
+    }
+
+    @Test
+    void everySignSaysWhatItLooksLikeAndWhatItMayBe() {
+        assertThat(Sign.values()).allSatisfy(sign -> {
+            assertThat(sign.looks()).endsWith(".");
+            assertThat(sign.mayBe()).isNotBlank();
+            // A line of the log lists them between commas, after a colon.
+            assertThat(sign.words()).doesNotContain(",", ":");
+            assertThat(Sign.ofWords(sign.words())).contains(sign);
+        });
     }
 
     @Test

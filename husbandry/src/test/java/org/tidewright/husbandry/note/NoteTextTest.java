@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tidewright.husbandry.TestPlans;
 import org.tidewright.husbandry.journal.Event;
+import org.tidewright.husbandry.journal.Parasite;
+import org.tidewright.husbandry.journal.Sign;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Salt;
@@ -87,6 +90,23 @@ class NoteTextTest {
     }
 
     @Test
+    void healthIsReadByEachOfItsWords() throws UnreadableNote {
+        assertThat(read("watched ate nothing"))
+                .isEqualTo(new Event.AnimalsChecked(null, Event.Appetite.NONE, null, Set.of()));
+        assertThat(read("watched six-line wrasse : Ate Some , 110 breaths a minute, fast breathing"))
+                .isEqualTo(new Event.AnimalsChecked(
+                        "six-line wrasse", Event.Appetite.SOME, 110, Set.of(Sign.FAST_BREATHING)));
+        assertThat(read("treated 10 gal with an invented medicine by the veterinarian: until Friday"))
+                .isInstanceOfSatisfying(Event.Treated.class, treated -> {
+                    assertThat(treated.what()).isEqualTo("an invented medicine");
+                    assertThat(treated.word()).isEqualTo(Event.Word.VETERINARIAN);
+                    assertThat(treated.volume()).isCloseTo(0.0378541, within(1e-6));
+                    assertThat(treated.said()).isEqualTo("until Friday");
+                });
+        assertThat(read("fallow velvet ended")).isEqualTo(new Event.Fallow(Parasite.VELVET, Event.Turn.ENDED));
+    }
+
+    @Test
     void aMethodIsCheckedAgainstAStandard() throws UnreadableNote {
         assertThat(read("check alkalinity by photometer 8.4 for 8.0 ± 0.1 dKH"))
                 .isEqualTo(new Event.MethodChecked(
@@ -111,7 +131,15 @@ class NoteTextTest {
         "dose vinegar 20 g, a volume with its unit",
         "changed 40, without a unit",
         "changed 0 L, more than nothing",
-        "set bicarbonat dose 45 mL/d, Did you mean “bicarbonate dose”?"
+        "set bicarbonat dose 45 mL/d, Did you mean “bicarbonate dose”?",
+        "watched clownfish: scratching, nothing on how they ate",
+        "watched all: ate all; cloudy eye, a sign",
+        "'watched ate all, clowdy eye', Did you mean “cloudy eye”?",
+        "'watched ate all, 900 breaths', cannot be meant",
+        "treated 40 L with copper, on whose word",
+        "treated 0 L with copper by label, more than nothing",
+        "fallow white sport began, Did you mean “white spot”?",
+        "fallow velvet, 'began, broken or ended'"
     })
     void aFaultIsToldWithWhatIsExpected(String text, String told) {
         assertThatExceptionOfType(UnreadableNote.class)

@@ -33,7 +33,14 @@ class NoteWordsTest {
                 "did clean the skimmer for 10 min",
                 "saw white spots on the surgeonfish",
                 "set bicarbonate dose 45 mL/d",
-                "set feed 150 %"
+                "set feed 150 %",
+                "watched all: ate all",
+                "watched clownfish: ate some, 90 breaths, dusty film, clamped fins",
+                "watched all: not fed, sores or red patches",
+                "treated 40 L with an invented medicine by label",
+                "treated with medicated food by veterinarian: for ten days, by label",
+                "fallow white spot began",
+                "fallow unknown parasite broken"
             })
     void aLineIsWrittenAsItWasRead(String text) throws UnreadableNote {
         assertThat(NoteWords.of(NoteText.read(text, PLAN, LEVERS), UnitSystem.METRIC))

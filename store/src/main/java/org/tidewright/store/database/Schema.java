@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 /** The scripts that make the tables, in the order in which they are run; a file says how many of them it has had. */
 final class Schema {
     static final String FOLDER = "/org/tidewright/store/schema/sqlite/";
-    static final List<String> SCRIPTS = List.of("V0001__journal.sql", "V0002__probe_log.sql", "V0003__photos.sql");
+    static final List<String> SCRIPTS =
+            List.of("V0001__journal.sql", "V0002__probe_log.sql", "V0003__photos.sql", "V0004__health.sql");
 
     private Schema() {}
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Kind;
+import org.tidewright.husbandry.journal.Parasite;
 import org.tidewright.plan.method.QuantityUnit;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Salt;
@@ -94,6 +95,28 @@ final class EventTables {
             row -> new Event.LeverMoved(
                     row.text("lever"), row.text("unit"), row.numberOrNone("before_value"), row.number("after_value")));
 
+    private static final EventTable<Event.AnimalsChecked> ANIMAL_CHECKS = new AnimalCheckTable();
+
+    private static final EventTable<Event.Treated> TREATMENTS = new EventTable<>(
+            Kind.TREATMENT,
+            Event.Treated.class,
+            List.of("treatment", "word", "water_m3", "said"),
+            treated -> EventTable.row(treated.what(), key(treated.word()), treated.volume(), treated.said()),
+            row -> new Event.Treated(
+                    row.text("treatment"),
+                    Enum.valueOf(Event.Word.class, row.text("word").toUpperCase(Locale.ROOT)),
+                    row.numberOrNone("water_m3"),
+                    row.textOrNone("said")));
+
+    private static final EventTable<Event.Fallow> FALLOWS = new EventTable<>(
+            Kind.FALLOW,
+            Event.Fallow.class,
+            List.of("parasite", "turn"),
+            fallow -> EventTable.row(key(fallow.parasite()), key(fallow.turn())),
+            row -> new Event.Fallow(
+                    Enum.valueOf(Parasite.class, row.text("parasite").toUpperCase(Locale.ROOT)),
+                    Enum.valueOf(Event.Turn.class, row.text("turn").toUpperCase(Locale.ROOT))));
+
     private EventTables() {}
 
     static EventTable<?> of(Kind kind) {
@@ -107,6 +130,9 @@ final class EventTables {
             case WORK -> WORK;
             case OBSERVATION -> OBSERVATIONS;
             case LEVER -> LEVERS;
+            case ANIMAL_CHECK -> ANIMAL_CHECKS;
+            case TREATMENT -> TREATMENTS;
+            case FALLOW -> FALLOWS;
         };
     }
 

@@ -29,7 +29,9 @@ class SchemaTest {
             "V0002__probe_log.sql",
             "bc3f2f811b1a60c0c6a0f4a78f04986939138090a499d05071e0e002493266a4",
             "V0003__photos.sql",
-            "9fa498765d025219cf51043e225a998074b803a940e884eb1929363b0d4439ac");
+            "9fa498765d025219cf51043e225a998074b803a940e884eb1929363b0d4439ac",
+            "V0004__health.sql",
+            "96da491e240f6b49d51fc8ccb4ffc7af19f17e4f1945e2979b1fda312082f340");
 
     @Test
     void aScriptThatWasShippedNeverChanges() throws Exception {

@@ -4,9 +4,12 @@ import java.time.Duration;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Kind;
+import org.tidewright.husbandry.journal.Parasite;
+import org.tidewright.husbandry.journal.Sign;
 import org.tidewright.plan.method.QuantityUnit;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.Salt;
@@ -41,7 +44,12 @@ final class Events {
                 new Event.Observation("", "0123abcd"),
                 new Event.Observation("nothing\nnew\t", null),
                 new Event.LeverMoved("feed", "1", 1.0, 1.5),
-                new Event.LeverMoved("light bar hours", "s", null, 25_200));
+                new Event.LeverMoved("light bar hours", "s", null, 25_200),
+                new Event.AnimalsChecked("clownfish", Event.Appetite.SOME, 90, Set.of(Sign.DUSTY_FILM, Sign.HIDING)),
+                new Event.AnimalsChecked(null, Event.Appetite.NOT_FED, null, Set.of()),
+                new Event.Treated("an invented medicine", Event.Word.VETERINARIAN, 0.04, "twice a day, for a week"),
+                new Event.Treated("medicated food", Event.Word.LABEL, null, null),
+                new Event.Fallow(Parasite.WHITE_SPOT, Event.Turn.BEGAN));
     }
 
     static Event random(Draw draw) {
@@ -77,6 +85,19 @@ final class Events {
                 new Event.WorkDone(name(draw), orNone(draw, Duration.ofNanos(draw.anyLong() & Long.MAX_VALUE)));
             case OBSERVATION -> new Event.Observation(name(draw), orNone(draw, name(draw)));
             case LEVER -> new Event.LeverMoved(name(draw), text(draw), orNone(draw, number(draw)), number(draw));
+            case ANIMAL_CHECK ->
+                new Event.AnimalsChecked(
+                        orNone(draw, name(draw)),
+                        draw.oneOf(Event.Appetite.values()),
+                        orNone(draw, draw.whole(0, 400)),
+                        Set.copyOf(draw.list(0, 3, each -> each.oneOf(Sign.values()))));
+            case TREATMENT ->
+                new Event.Treated(
+                        name(draw),
+                        draw.oneOf(Event.Word.values()),
+                        orNone(draw, positive(draw)),
+                        orNone(draw, name(draw)));
+            case FALLOW -> new Event.Fallow(draw.oneOf(Parasite.values()), draw.oneOf(Event.Turn.values()));
         };
     }
 

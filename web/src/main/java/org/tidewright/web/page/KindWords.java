@@ -17,6 +17,9 @@ final class KindWords {
             case WORK -> "work";
             case OBSERVATION -> "what was seen";
             case LEVER -> "levers";
+            case ANIMAL_CHECK -> "checks of animals";
+            case TREATMENT -> "treatments";
+            case FALLOW -> "fallows";
         };
     }
 }
