@@ -15,6 +15,7 @@ import org.tidewright.app.cli.ExportCommand;
 import org.tidewright.app.cli.ForecastCommand;
 import org.tidewright.app.cli.ImportCommand;
 import org.tidewright.app.cli.NoteCommand;
+import org.tidewright.app.cli.QuarantineCommand;
 import org.tidewright.app.cli.RehearseCommand;
 import org.tidewright.app.cli.RestoreCommand;
 import org.tidewright.app.cli.SchemaCommand;
@@ -51,6 +52,7 @@ import picocli.CommandLine.Command;
             NoteCommand.class,
             AdviseCommand.class,
             ConsiderCommand.class,
+            QuarantineCommand.class,
             ImportCommand.class,
             ExportCommand.class,
             RestoreCommand.class,

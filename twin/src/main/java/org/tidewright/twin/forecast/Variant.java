@@ -2,6 +2,7 @@ package org.tidewright.twin.forecast;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.plan.model.AirPump;
 import org.tidewright.plan.model.Chiller;
 import org.tidewright.plan.model.Display;
 import org.tidewright.plan.model.Dosing;
@@ -29,6 +30,7 @@ public record Variant(
         List<Gear> gear,
         List<Heater> heaters,
         List<Chiller> chillers,
+        List<AirPump> airPumps,
         List<Feeding> feeding,
         List<Dosing> dosing,
         List<WaterChange> waterChanges,
@@ -46,6 +48,7 @@ public record Variant(
                 plan.gear(),
                 plan.heaters(),
                 plan.chillers(),
+                plan.airPumps(),
                 plan.feeding(),
                 plan.dosing(),
                 plan.waterChanges(),
@@ -74,7 +77,7 @@ public record Variant(
                 of.fans(),
                 of.lights(),
                 of.circulationPumps(),
-                of.airPumps(),
+                airPumps,
                 feeding,
                 dosing,
                 waterChanges,
@@ -98,6 +101,7 @@ public record Variant(
                 gear,
                 heaters,
                 chillers,
+                airPumps,
                 meals,
                 dosing,
                 waterChanges,
@@ -116,8 +120,47 @@ public record Variant(
                 gear,
                 heaters,
                 chillers,
+                airPumps,
                 feeding,
                 solutions,
+                waterChanges,
+                inhabitants);
+    }
+
+    /** With other changes of water. */
+    public Variant changing(List<WaterChange> changes) {
+        return new Variant(
+                of,
+                water,
+                display,
+                sump,
+                refugium,
+                topOff,
+                gear,
+                heaters,
+                chillers,
+                airPumps,
+                feeding,
+                dosing,
+                changes,
+                inhabitants);
+    }
+
+    /** With other air pumps. */
+    public Variant aired(List<AirPump> pumps) {
+        return new Variant(
+                of,
+                water,
+                display,
+                sump,
+                refugium,
+                topOff,
+                gear,
+                heaters,
+                chillers,
+                pumps,
+                feeding,
+                dosing,
                 waterChanges,
                 inhabitants);
     }
@@ -163,6 +206,7 @@ public record Variant(
                 gear,
                 warmer,
                 cooler,
+                airPumps,
                 feeding,
                 dosing,
                 waterChanges,
@@ -211,6 +255,7 @@ public record Variant(
                 still,
                 heaters,
                 chillers,
+                airPumps,
                 List.of(),
                 List.of(),
                 List.of(),
