@@ -2,6 +2,7 @@ package org.tidewright.husbandry.journal;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -26,6 +27,15 @@ public interface Journal {
      * @return how many were new
      */
     int writeAll(String system, List<Draft> drafts, IntConsumer progress);
+
+    /**
+     * Keeps lines of several systems, all or none, as when an animal leaves one for another. Those already kept under their
+     * ids are passed over.
+     *
+     * @param drafts by the system they are of
+     * @return how many were new
+     */
+    int writeTogether(Map<String, List<Draft>> drafts);
 
     /**
      * Puts a further revision in place of a line.

@@ -70,6 +70,11 @@ public final class MemoryRecords implements Journal, ProbeLog, Photos {
     }
 
     @Override
+    public int writeTogether(Map<String, List<Draft>> drafts) {
+        throw new UnsupportedOperationException("this holds one system");
+    }
+
+    @Override
     public Optional<Line> correct(String system, int basedOn, Draft corrected) {
         return latest(corrected.id())
                 .filter(line -> line.revision() == basedOn)

@@ -47,6 +47,17 @@ public final class SqlJournal implements Journal {
         return database.write(sql -> writeAll(sql, system, drafts, clock.instant(), progress));
     }
 
+    @Override
+    public int writeTogether(Map<String, List<Draft>> drafts) {
+        return database.write(sql -> {
+            int written = 0;
+            for (Map.Entry<String, List<Draft>> ofSystem : drafts.entrySet()) {
+                written += insertFirst(sql, ofSystem.getKey(), ofSystem.getValue(), clock.instant());
+            }
+            return written;
+        });
+    }
+
     /** The same within a transaction that writes more than lines. */
     public static int writeAll(Sql sql, String system, List<Draft> drafts, Instant now, IntConsumer progress)
             throws SQLException {

@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -121,6 +122,24 @@ abstract class JournalContract extends JournalCase {
         assertThat(journal.write(REEF, draft)).isEqualTo(line);
         assertThat(journal.write(REEF, changed)).isEqualTo(line);
         assertThat(journal.everything(REEF)).containsExactly(line);
+    }
+
+    @Test
+    void anAnimalThatMovesStandsInBothLogsOrInNone() {
+        Draft left = draft(NOON, new Event.AnimalMoved("wrasse", 1, Event.Move.LEFT, null), "");
+        Draft arrived = draft(NOON, new Event.AnimalMoved("wrasse", 1, Event.Move.ARRIVED, null), "");
+        Draft unkeepable = draft(NOON, new Event.AnimalMoved("wra\0sse", 1, Event.Move.ARRIVED, null), "");
+        Map<String, List<Draft>> half = new LinkedHashMap<>();
+        half.put("box", List.of(left));
+        half.put(REEF, List.of(unkeepable));
+        assertThatIllegalArgumentException().isThrownBy(() -> journal.writeTogether(half));
+        assertThat(journal.everything("box")).isEmpty();
+        assertThat(journal.everything(REEF)).isEmpty();
+        Map<String, List<Draft>> whole = Map.of("box", List.of(left), REEF, List.of(arrived));
+        assertThat(journal.writeTogether(whole)).isEqualTo(2);
+        assertThat(journal.writeTogether(whole)).isZero();
+        assertThat(ids(journal.everything("box"))).containsExactly(left.id());
+        assertThat(ids(journal.everything(REEF))).containsExactly(arrived.id());
     }
 
     @Test

@@ -51,6 +51,13 @@ public final class HandMadeJournal implements Journal {
     }
 
     @Override
+    public synchronized int writeTogether(Map<String, List<Draft>> drafts) {
+        return drafts.entrySet().stream()
+                .mapToInt(ofSystem -> writeAll(ofSystem.getKey(), ofSystem.getValue(), done -> {}))
+                .sum();
+    }
+
+    @Override
     public synchronized Optional<Line> correct(String system, int basedOn, Draft corrected) {
         List<Line> history = of(system).getOrDefault(corrected.id(), List.of());
         if (history.size() != basedOn || history.isEmpty()) {
