@@ -14,6 +14,7 @@ import org.tidewright.web.route.MixingRoutes;
 import org.tidewright.web.route.PhotoRoutes;
 import org.tidewright.web.route.PlanRoutes;
 import org.tidewright.web.route.Problems;
+import org.tidewright.web.route.QuarantineRoutes;
 import org.tidewright.web.route.RequestGuard;
 import org.tidewright.web.route.SolutionRoutes;
 import org.tidewright.web.route.SystemRoutes;
@@ -41,6 +42,7 @@ public final class WebServer implements AutoCloseable {
         MixingRoutes mixing = new MixingRoutes(desk, pages, assets);
         ImportRoutes imports = new ImportRoutes(desk, pages, assets, token);
         PhotoRoutes photos = new PhotoRoutes(desk);
+        QuarantineRoutes quarantine = new QuarantineRoutes(desk, pages, assets, token);
         Javalin javalin = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -59,6 +61,7 @@ public final class WebServer implements AutoCloseable {
             log.register(config.routes);
             mixing.register(config.routes);
             photos.register(config.routes);
+            quarantine.register(config.routes);
             problems.register(config.routes);
         });
         javalin.start(settings.port());

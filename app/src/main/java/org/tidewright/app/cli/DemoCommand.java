@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.app.demo.DemoJournal;
+import org.tidewright.app.demo.DemoQuarantine;
 import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
@@ -40,6 +41,7 @@ import picocli.CommandLine.Spec;
 public final class DemoCommand implements Callable<Integer> {
     private static final double NIGHT_AND_DAY = 24;
     private static final double FREEZING = 0;
+    private static final String QUARANTINE = "quarantine-box";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -74,13 +76,16 @@ public final class DemoCommand implements Callable<Integer> {
         return ExitCode.HOLDS;
     }
 
-    /** The invented log of the first system; one that is there already is left as it is. */
+    /** The invented logs of the first system and of the quarantine tank; one that is there already is left as it is. */
     private static void invent(KeptFolder kept, Clock clock) {
         String system = Examples.NAMES.get(0);
         if (kept.journal().everything(system).isEmpty()) {
             DemoJournal.Invented invented = DemoJournal.of(plan(), ZonedDateTime.now(clock));
             kept.journal().writeAll(system, invented.lines(), written -> {});
             invented.probes().forEach((probe, values) -> kept.probes().append(system, probe, values));
+        }
+        if (kept.journal().everything(QUARANTINE).isEmpty()) {
+            kept.journal().writeAll(QUARANTINE, DemoQuarantine.of(ZonedDateTime.now(clock)), written -> {});
         }
     }
 

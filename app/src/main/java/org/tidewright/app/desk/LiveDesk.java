@@ -27,6 +27,7 @@ import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
 import org.tidewright.husbandry.quantity.ProbeHours;
 import org.tidewright.husbandry.quantity.WaterStudy;
+import org.tidewright.husbandry.quarantine.BareTankWater;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
@@ -75,6 +76,7 @@ public final class LiveDesk implements Desk {
     private final Memory<Begun, NewTankStudy> newTanks = new Memory<>(8);
     private final Memory<Plan, UsualDay> usualDays = new Memory<>(6);
     private final Memory<Lived, DayStudy> days = new Memory<>(8);
+    private final Memory<Plan, BareTankWater> bareTanks = new Memory<>(8);
 
     private final Memory<Read, WaterStudy> waterStudies = new Memory<>(20);
     private final Memory<Plan, Levers> levers = new Memory<>(40);
@@ -244,6 +246,11 @@ public final class LiveDesk implements Desk {
     @Override
     public DayStudy day(Plan plan, UsualDay.Habits habits, List<String> tried) {
         return days.get(new Lived(plan, habits), key -> DayStudy.of(usualDay(plan), plan, habits, tried));
+    }
+
+    @Override
+    public BareTankWater bareTank(Plan plan) {
+        return bareTanks.get(plan, BareTankWater::of);
     }
 
     @Override

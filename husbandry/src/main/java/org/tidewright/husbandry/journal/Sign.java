@@ -57,7 +57,7 @@ public enum Sign {
             "spinning",
             "Turns, sinks, floats or swims with its head down.",
             "harm from the catch or from the journey, poisoning, an illness within"),
-    SOMETHING_ELSE("something else", "Anything else that was not so before: say it in the remark.", "ask");
+    SOMETHING_ELSE("something else", "Anything else that was not so before: say it in the remark.", "anything");
 
     private final String words;
     private final String looks;

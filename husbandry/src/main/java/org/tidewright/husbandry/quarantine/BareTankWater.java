@@ -143,7 +143,7 @@ public record BareTankWater(
         return inhabitants == null
                 ? 0
                 : inhabitants.fish().stream()
-                        .mapToDouble(fish -> fish.mass().in("kg") * fish.count())
+                        .mapToDouble(fish -> fish.massOfOne() * fish.count())
                         .sum();
     }
 

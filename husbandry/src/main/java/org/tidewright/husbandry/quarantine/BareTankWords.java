@@ -17,11 +17,12 @@ public final class BareTankWords {
     private static final double PER_LITRE = 1e-3;
 
     private final BareTankWater water;
-    private final Sources sources = new Sources();
+    private final Sources sources;
     private final String bounds;
 
-    private BareTankWords(BareTankWater water) {
+    private BareTankWords(BareTankWater water, Sources sources) {
         this.water = water;
+        this.sources = sources;
         bounds = sources.key(
                 "Free ammonia as nitrogen: watch from 0.02, harm from 0.03 mg/L",
                 Basis.FROM_MEMORY,
@@ -30,7 +31,12 @@ public final class BareTankWords {
     }
 
     public static Advice of(BareTankWater water) {
-        return new BareTankWords(water).advice();
+        return of(water, new Sources());
+    }
+
+    /** The same, its letters among those of other advice. */
+    public static Advice of(BareTankWater water, Sources sources) {
+        return new BareTankWords(water, sources).advice();
     }
 
     private Advice advice() {
@@ -114,8 +120,8 @@ public final class BareTankWords {
                     " of nitrogen; the sea's chloride shields fish from it, other animals less."));
         }
         remarks.add(
-                Sentence.of("Nitrifiers differ tenfold from sponge to sponge: a test every day decides, and the first"
-                        + " sign of ammonia is a reason to change more."));
+                Sentence.of("How many bacteria a sponge brings is known to a factor of three: a test every day decides, and"
+                        + " the first sign of ammonia is a reason to change more."));
         return remarks;
     }
 

@@ -22,10 +22,11 @@ import org.tidewright.plan.source.Basis;
 /** Tells what a day in quarantine asks for: the gravest of what was seen, else the look that is due. */
 final class DutyWords {
     private final QuarantineStudy study;
-    private final Sources sources = new Sources();
+    private final Sources sources;
 
-    DutyWords(QuarantineStudy study) {
+    DutyWords(QuarantineStudy study, Sources sources) {
         this.study = study;
+        this.sources = sources;
     }
 
     Advice advice() {
@@ -190,7 +191,7 @@ final class DutyWords {
     }
 
     private static List<String> cautions(Watch watch) {
-        List<String> cautions = new ArrayList<>(List.of(Caution.HANDS, Caution.VENOM, Caution.TOOLS));
+        List<String> cautions = new ArrayList<>(List.of(Caution.HANDS, Caution.TOOLS));
         CheckedDay today = watch.days().get(watch.days().size() - 1);
         boolean treated =
                 watch.days().stream().anyMatch(day -> !day.treatments().isEmpty());

@@ -13,10 +13,11 @@ import org.tidewright.plan.source.Basis;
 /** Tells when a batch may go to the display, and what moved that day. */
 final class EndWords {
     private final QuarantineStudy study;
-    private final Sources sources = new Sources();
+    private final Sources sources;
 
-    EndWords(QuarantineStudy study) {
+    EndWords(QuarantineStudy study, Sources sources) {
         this.study = study;
+        this.sources = sources;
     }
 
     Advice advice() {
@@ -44,7 +45,7 @@ final class EndWords {
                 remarks(watch),
                 List.of(new Told("counted from " + day(from.on()), Days.span(from.days()), "")),
                 List.of(),
-                List.of(Caution.VENOM, Caution.TOOLS),
+                List.of(Caution.VENOM),
                 sources.all());
     }
 

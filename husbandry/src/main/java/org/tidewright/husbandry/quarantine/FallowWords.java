@@ -18,12 +18,13 @@ public final class FallowWords {
     private final FallowState state;
     private final String display;
     private final LocalDate today;
-    private final Sources sources = new Sources();
+    private final Sources sources;
 
-    private FallowWords(FallowState state, String display, LocalDate today) {
+    private FallowWords(FallowState state, String display, LocalDate today, Sources sources) {
         this.state = state;
         this.display = display;
         this.today = today;
+        this.sources = sources;
     }
 
     /**
@@ -32,7 +33,12 @@ public final class FallowWords {
      * @param display name of the system
      */
     public static Advice of(FallowState state, String display, LocalDate today) {
-        return new FallowWords(state, display, today).advice();
+        return of(state, display, today, new Sources());
+    }
+
+    /** The same, its letters among those of other advice. */
+    public static Advice of(FallowState state, String display, LocalDate today, Sources sources) {
+        return new FallowWords(state, display, today, sources).advice();
     }
 
     private Advice advice() {

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Advice;
+import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.Quarantine;
@@ -69,11 +70,21 @@ public record QuarantineStudy(
 
     /** What today asks for. */
     public Advice duty() {
-        return new DutyWords(this).advice();
+        return duty(new Sources());
+    }
+
+    /** The same, its letters among those of other advice. */
+    public Advice duty(Sources sources) {
+        return new DutyWords(this, sources).advice();
     }
 
     /** When the animals may go to the display, and why then. */
     public Advice end() {
-        return new EndWords(this).advice();
+        return end(new Sources());
+    }
+
+    /** The same, its letters among those of other advice. */
+    public Advice end(Sources sources) {
+        return new EndWords(this, sources).advice();
     }
 }

@@ -14,6 +14,7 @@ import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientReport;
 import org.tidewright.husbandry.quantity.WaterStudy;
+import org.tidewright.husbandry.quarantine.BareTankWater;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.WaterReport;
 import org.tidewright.plan.model.Plan;
@@ -67,6 +68,9 @@ public interface Desk {
      * @param tried what of the habits is not the plan's, in words
      */
     DayStudy day(Plan plan, UsualDay.Habits habits, List<String> tried);
+
+    /** Ammonia in a quarantine tank, by the twin of its plan. */
+    BareTankWater bareTank(Plan plan);
 
     /** Where lines about all systems are kept. */
     Journal journal();

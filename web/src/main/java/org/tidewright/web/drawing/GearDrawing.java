@@ -180,7 +180,8 @@ final class GearDrawing {
         }
         for (AirPump pump : plan.airPumps()) {
             if (pump.standsIn().equals(name)) {
-                double x = inside.left() + 0.93 * (right - inside.left());
+                // Beside the heaters, which stand in the same corner.
+                double x = inside.left() + 0.93 * (right - inside.left()) - heaters.size() * 70;
                 double depth = Math.min(mm(pump.depth()), usual - 12);
                 air(pen, pump, x, inside.bottom() + usual, depth, inside.top(), inside);
             }
@@ -236,6 +237,9 @@ final class GearDrawing {
                 .text(pump.name() + ", " + pump.power())
                 .close();
         pen.line(x, stone, x, rim + 14, "fine");
+        if (pump.sponge() != null) {
+            sponge(pen, x, stone - 14, Math.min(90, surface - stone - 20));
+        }
         pen.area(new Area(x - 22, rim + 14, 44, 22), "seen filled", "rx", 4.0);
         pen.area(new Area(x - 12, stone - 14, 24, 14), "seen filled", "rx", 5.0);
         for (int i = 0; i < 7; i++) {
@@ -243,6 +247,16 @@ final class GearDrawing {
             pen.circle(x + (i % 2 == 0 ? -9 : 8) + i % 3, y, 3.5 + i % 3, "fine");
         }
         pen.svg().close();
+    }
+
+    /** A block of foam around the air's way up, its volume not to scale. */
+    private static void sponge(SectionPen pen, double x, double foot, double high) {
+        pen.area(new Area(x - 34, foot, 68, high), "seen", "rx", 12.0);
+        for (int i = 0; i < 18; i++) {
+            double along = (i * 37 % 100) / 100.0;
+            double up = (i * 61 % 100) / 100.0;
+            pen.circle(x - 28 + 56 * along, foot + 8 + (high - 16) * up, 2 + i % 2, "fine");
+        }
     }
 
     private static void topOff(SectionPen pen, SectionLayout.SumpPlace sump, Area reservoir) {

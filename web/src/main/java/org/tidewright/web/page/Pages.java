@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.journal.Line;
+import org.tidewright.husbandry.note.NoteWords;
 import org.tidewright.plan.fault.Fault;
 import org.tidewright.plan.method.WaterQuantity;
 import org.tidewright.plan.model.UnitSystem;
@@ -138,6 +139,45 @@ public final class Pages {
         Chrome chrome = reader.around("Log: " + view.entry().name(), "log", 31, desk.systems(), view.entry());
         UnitSystem units = reader.units(view.entry());
         return html("log", chrome, LogPage.of(desk, view, token, form, justKept, choice, units));
+    }
+
+    /**
+     * A quarantine tank.
+     *
+     * @param look what was typed and refused; null for none
+     * @param move likewise
+     */
+    public String quarantine(
+            SystemView view,
+            String token,
+            @Nullable LookForm look,
+            @Nullable MoveForm move,
+            @Nullable UUID justKept,
+            Reader reader) {
+        String title = "Quarantine: " + view.entry().name();
+        Chrome chrome = reader.around(title, "quarantine", 30, desk.systems(), view.entry());
+        UnitSystem units = reader.units(view.entry());
+        String echo = echo(view, justKept, units);
+        return html("quarantine", chrome, QuarantinePage.of(desk, view, token, look, move, echo, units));
+    }
+
+    /** A display's quarantine: how long it stands without fish, and the tanks that serve it. */
+    public String fallow(
+            SystemView view, String token, @Nullable FallowForm typed, @Nullable UUID justKept, Reader reader) {
+        String title = "Quarantine: " + view.entry().name();
+        Chrome chrome = reader.around(title, "quarantine", 30, desk.systems(), view.entry());
+        UnitSystem units = reader.units(view.entry());
+        return html("fallow", chrome, FallowPage.of(desk, view, token, typed, echo(view, justKept, units), units));
+    }
+
+    /** The line just kept, in words; null for none. */
+    private @Nullable String echo(SystemView view, @Nullable UUID justKept, UnitSystem units) {
+        List<Line> history = justKept == null
+                ? List.of()
+                : desk.journal().history(view.entry().id(), justKept);
+        return history.isEmpty()
+                ? null
+                : "In the log: " + NoteWords.of(history.get(history.size() - 1).event(), units) + ".";
     }
 
     /**

@@ -24,6 +24,7 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
             "Today",
             "Water",
             "Log",
+            "Quarantine",
             "Mixing",
             "Solutions",
             "pH",

@@ -37,6 +37,8 @@ final class SentenceMarkup {
                     html.append(source(number.source()));
                     unnamed.remove(number.source());
                 }
+            } else if (part instanceof Sentence.Part.Reference reference) {
+                html.append(source(reference.source()));
             }
         }
         unnamed.forEach(key -> html.append(source(key)));

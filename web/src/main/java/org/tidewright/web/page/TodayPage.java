@@ -25,7 +25,8 @@ import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
 
 /**
- * What wants hands or a decision today, what is settling and until when, the next reading in two taps, the latest lines.
+ * What wants hands or a decision today, what is settling or being waited for and until when, the next reading in two taps,
+ * the latest lines.
  *
  * @param echo what became of the reading just sent; null where none was
  */
@@ -38,6 +39,7 @@ public record TodayPage(
         List<Letter> letters,
         QuickEntry entry,
         List<Settles> settles,
+        List<Counted> counted,
         List<LatestLine> latest) {
 
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE, d MMMM", Locale.ENGLISH);
@@ -65,6 +67,14 @@ public record TodayPage(
     /** Something that settles. */
     public record Settles(String what, String until, String elapsed, String told) {}
 
+    /**
+     * Days that are counted, of a watch or without fish.
+     *
+     * @param elapsed share of them that has passed, as a width
+     * @param told day so many of so many
+     */
+    public record Counted(String what, String until, String elapsed, String told, String href) {}
+
     /** One of the latest lines. */
     public record LatestLine(String at, String words, String doubt, String href) {}
 
@@ -80,7 +90,8 @@ public record TodayPage(
         WaterStudy study = desk.water(view);
         ZonedDateTime now = ZonedDateTime.now(desk.clock());
         String href = Reader.href(view.entry());
-        List<Letter> letters = letters(study, href, units);
+        List<Letter> letters = new ArrayList<>(QuarantineNotes.letters(desk, view, units));
+        letters.addAll(letters(study, href, units));
         return new TodayPage(
                 href,
                 token,
@@ -92,6 +103,7 @@ public record TodayPage(
                 letters,
                 QuickEntry.of(study, view.plan(), entering, typed, href, units),
                 settles(study, now),
+                QuarantineNotes.counted(desk, view),
                 latest(desk, view, now, href, units));
     }
 
@@ -128,7 +140,7 @@ public record TodayPage(
     }
 
     private static String lead(WaterStudy study, List<Letter> letters) {
-        if (study.quantities().isEmpty()) {
+        if (study.quantities().isEmpty() && letters.isEmpty()) {
             return "Write a first reading: what is due, what to dose and what to leave alone follows from the log.";
         }
         long wanted = letters.stream().filter(letter -> !letter.settling()).count();

@@ -41,6 +41,7 @@ import org.tidewright.husbandry.nutrient.NutrientForecast;
 import org.tidewright.husbandry.nutrient.NutrientReport;
 import org.tidewright.husbandry.quantity.ProbeHours;
 import org.tidewright.husbandry.quantity.WaterStudy;
+import org.tidewright.husbandry.quarantine.BareTankWater;
 import org.tidewright.husbandry.rehearsal.Crossing;
 import org.tidewright.husbandry.rehearsal.OutageReport;
 import org.tidewright.husbandry.rehearsal.Trace;
@@ -69,6 +70,7 @@ public class HandMadeDesk implements Desk {
 
     private record Cut(Plan plan, boolean airHolesClear) {}
 
+    private static final Map<Plan, BareTankWater> BARE_TANKS = new ConcurrentHashMap<>();
     private static final Map<Plan, NutrientForecast> NUTRIENTS = new ConcurrentHashMap<>();
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-07T19:40:00Z"), ZoneId.of("Europe/Berlin"));
@@ -206,6 +208,11 @@ public class HandMadeDesk implements Desk {
     @Override
     public DayStudy day(Plan plan, UsualDay.Habits habits, List<String> tried) {
         return DayStudy.of(usualDay(plan), plan, habits, tried);
+    }
+
+    @Override
+    public BareTankWater bareTank(Plan plan) {
+        return BARE_TANKS.computeIfAbsent(plan, BareTankWater::of);
     }
 
     @Override

@@ -61,6 +61,8 @@ class WebServerTest {
             HARBOUR + "/ph?ph=8.0&cup_tank=8&cup_outdoors=8.2&cup_room=8",
             "/systems/window-nano/ph?units=us",
             HARBOUR + "/plan",
+            HARBOUR + "/quarantine",
+            "/systems/quarantine-box/quarantine?units=us",
             HARBOUR + "/log",
             HARBOUR + "/today",
             HARBOUR + "/today?enter=calcium",
