@@ -1,5 +1,6 @@
 package org.tidewright.plan.model;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.quantity.Amount;
 
@@ -26,4 +27,43 @@ public record Display(
         @Entry("sand in it") @Nullable Sand sand,
 
         @Entry(value = "water level, only where no overflow sets it", unit = "m", least = 0.05, most = 5) @Nullable
-        Amount waterLevel) {}
+        Amount waterLevel,
+
+        @Entry(value = "light measured at places in it, all lights at full power", most = 200)
+        List<LightPoint> lightPoints,
+
+        @Entry(value = "flow measured at places in it", most = 200)
+        List<FlowPoint> flowPoints) {
+
+    /** Light measured at a place; its places are told as a {@link Spot}'s are. */
+    public record LightPoint(
+            @Entry(value = "distance from the left pane, inside, along the front", unit = "m", least = 0, most = 20)
+            Amount x,
+
+            @Entry(value = "distance from the front pane, inside", unit = "m", least = 0, most = 10)
+            Amount y,
+
+            @Entry(value = "height above the display's inside bottom", unit = "m", least = 0, most = 5)
+            Amount height,
+
+            @Entry(
+                    value = "photosynthetically active light (400-700 nm) measured there",
+                    unit = "mol/(m^2*s)",
+                    least = 1e-7,
+                    most = 3000e-6)
+            Amount par) {}
+
+    /** Flow measured at a place, the mean of a minute; its places are told as a {@link Spot}'s are. */
+    public record FlowPoint(
+            @Entry(value = "distance from the left pane, inside, along the front", unit = "m", least = 0, most = 20)
+            Amount x,
+
+            @Entry(value = "distance from the front pane, inside", unit = "m", least = 0, most = 10)
+            Amount y,
+
+            @Entry(value = "height above the display's inside bottom", unit = "m", least = 0, most = 5)
+            Amount height,
+
+            @Entry(value = "speed of the water measured there", unit = "m/s", least = 0.0001, most = 3)
+            Amount flow) {}
+}

@@ -103,5 +103,18 @@ public record Inhabitants(
             @Entry(value = "area its colonies cover, seen from above", unit = "m^2", least = 0.0001, most = 100)
             Amount planArea,
 
-            @Entry("how it grows") CoralForm form) {}
+            @Entry("how it grows") CoralForm form,
+
+            @Entry(value = "how many colonies share the area; one when left out", unit = "1", least = 1, most = 1000)
+            @Nullable
+            Amount colonies,
+
+            @Entry("where the middle of the colony stands, for a row of one") @Nullable
+            Spot at) {
+
+        /** How many colonies share the area, one where the plan does not say. */
+        public int colonyCount() {
+            return colonies == null ? 1 : (int) Math.rint(colonies.in("1"));
+        }
+    }
 }

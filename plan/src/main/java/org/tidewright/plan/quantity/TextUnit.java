@@ -74,6 +74,7 @@ public final class TextUnit {
         add("L/kg", LITRE.divide(KILOGRAM), "l/kg");
         add("gal/lb", GALLON.divide(POUND));
         add("m/s", METRE.divide(SECOND));
+        add("cm/s", MetricPrefix.CENTI(METRE).divide(SECOND));
         add("ft/s", INCH.multiply(12).divide(SECOND));
         add("/h", ONE.divide(HOUR), "1/h");
         add("g/L", GRAM.divide(LITRE), "g/l");

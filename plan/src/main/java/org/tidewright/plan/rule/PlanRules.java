@@ -22,6 +22,7 @@ public final class PlanRules {
         Findings findings = new Findings(places);
         wholeLoop(plan, findings);
         DisplayRules.check(plan, findings);
+        SpotRules.check(plan, findings);
         OverflowRules.check(plan, findings);
         SumpRules.check(plan, findings);
         ReturnRules.check(plan, findings);

@@ -60,6 +60,7 @@ class FormatPageTest {
             "mL/d",
             "L/kg",
             "m/s",
+            "cm/s",
             "/h",
             "g/L",
             "mg/L",

@@ -142,7 +142,7 @@ class RegimeTextTest {
                         + "| gear[4].reactor.chamber_ph | 5.5 to 8",
                 "chamber_ph: 6.5, media_mass: 4 kg | chamber_ph: 6.5 | gear[4].reactor.media_mass | mass of media in it",
                 "carbon_dioxide_outdoors: 425 ppm | carbon_dioxide: 700 ppm | room.carbon_dioxide | none where people",
-                "form: soft | form: sotf | inhabitants.corals[5].form | one of branching_acropora",
+                "form: soft | form: sotf | inhabitants.corals[8].form | one of branching_acropora",
                 "from: \"22:30\", daily: 8 h, speed: 30 % | from: \"17:00\", daily: 9 h, speed: 30 % "
                         + "| circulation_pumps[2].programme[2] | hours apart from those of part 1, from 12:00 for 6 h",
                 "from: \"22:30\", daily: 8 h, speed: 30 % | from: \"22:30\", daily: 15 h, speed: 30 % "
