@@ -80,6 +80,16 @@ final class LightPlan {
                 : light.starts().toSecondOfDay();
     }
 
+    /** Light a lamp gives by its power alone, on the mean of what grows below. */
+    private static @Unit("mol/(m^2*s)") double byPower(Light light, @Unit("m^2") double surface) {
+        return light.power().in("W") * EFFICACY * REACHES / surface;
+    }
+
+    /** What it gives at full power on the mean of what grows below, as stated or by its power. */
+    static @Unit("mol/(m^2*s)") double usual(Light light, @Unit("m^2") double surface) {
+        return light.par() == null ? byPower(light, surface) : light.par().in("mol/(m^2*s)");
+    }
+
     private static Lamp lamp(Light light, Stated stated, Levers levers, PowerSupplies supplies, double surface) {
         double daily = light.daily().in("s");
         double starts = startOf(light);
@@ -87,7 +97,7 @@ final class LightPlan {
                 light.name() + ", light on what grows below",
                 light.par(),
                 "mol/(m^2*s)",
-                Drawn.exactly(light.power().in("W") * EFFICACY * REACHES / surface));
+                Drawn.exactly(byPower(light, surface)));
         double ramp = light.ramp() == null ? 0 : light.ramp().in("s");
         return new Lamp(
                 light.name(),

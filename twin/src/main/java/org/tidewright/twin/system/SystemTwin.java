@@ -341,6 +341,16 @@ public final class SystemTwin {
         return end;
     }
 
+    /** Light of all lamps over the display at full power, on the mean of what grows below. */
+    public static @Unit("mol/(m^2*s)") double fullLight(Plan plan) {
+        double surface =
+                plan.display().length().in("m") * plan.display().width().in("m");
+        return plan.lights().stream()
+                .filter(light -> light.over().equals(Names.DISPLAY))
+                .mapToDouble(light -> LightPlan.usual(light, surface))
+                .sum();
+    }
+
     /** How long all lamps over the display have been off when a time of day comes. */
     private static double darkBefore(double timeOfDay, Plan plan) {
         double shortest = DAY;
