@@ -61,6 +61,8 @@ public enum Measure {
     CLEARANCE(new Unit("L/(h·kg)", "l_per_h_kg", 3.6e6, 0, 1), new Unit("L/(h·kg)", "l_per_h_kg", 3.6e6, 0, 1)),
     /** mol/(m² s) of photons, told in µmol/m²/s everywhere. */
     LIGHT(new Unit("µmol/m²/s", "umol_per_m2_s", 1e6, 0, 0), new Unit("µmol/m²/s", "umol_per_m2_s", 1e6, 0, 0)),
+    /** m/s of water, told in cm/s everywhere. */
+    SPEED(new Unit("cm/s", "cm_per_s", 100, 0, 0), new Unit("cm/s", "cm_per_s", 100, 0, 0)),
     /** mol/m³ of alkalinity, told in dKH everywhere: 10 mg/L of CaO, 56.0774 g/mol, are one. */
     ALKALINITY(new Unit("dKH", "dkh", 56.0774 / 20, 0, 2), new Unit("dKH", "dkh", 56.0774 / 20, 0, 2)),
     /** Practical salinity. */
