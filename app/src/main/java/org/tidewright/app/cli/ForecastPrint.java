@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.tidewright.husbandry.advice.FigureText;
 import org.tidewright.husbandry.forecast.AssumedAir;
+import org.tidewright.husbandry.forecast.AssumedGrowth;
 import org.tidewright.husbandry.forecast.Explained;
 import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.husbandry.forecast.LeverText;
@@ -59,6 +60,10 @@ final class ForecastPrint {
         }
         AssumedAir.of(report.plan().room()).ifPresent(air -> {
             prose.paragraph(air);
+            prose.blank();
+        });
+        AssumedGrowth.of(report).ifPresent(growth -> {
+            prose.paragraph(growth);
             prose.blank();
         });
         if (report.doubt() != null) {

@@ -9,6 +9,9 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.FigureText;
+import org.tidewright.husbandry.reef.CoralLore;
+import org.tidewright.husbandry.reef.Growth;
+import org.tidewright.husbandry.reef.GrowthProgramme;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.ensemble.Ensemble;
@@ -26,6 +29,8 @@ import org.tidewright.twin.system.SystemTwin;
  *
  * @param samples of each course that comes to its end
  * @param changes what would be done; none for the system as it is run
+ * @param growth of the corals on the way, in both courses; none where nothing grows that lays down skeleton, and where the
+ *     changes move the corals
  * @param asRun its course
  * @param changed the course with the changes; null without any
  * @param lines every quantity, in the order of {@link Quantity}
@@ -37,6 +42,7 @@ public record ForecastReport(
         double days,
         int samples,
         List<Change> changes,
+        List<Change> growth,
         Course asRun,
         @Nullable Course changed,
         List<Line> lines,
@@ -84,8 +90,9 @@ public record ForecastReport(
     /** Runs a system as it is run and with changes. */
     public static ForecastReport of(Plan plan, Forecast forecast, double days, int samples, List<Change> changes) {
         EnumSet<Quantity> all = EnumSet.allOf(Quantity.class);
-        Course asRun = forecast.course(days, samples, all);
-        Course changed = changes.isEmpty() ? null : forecast.course(days, samples, all, changes);
+        List<Change> growth = growth(plan, forecast.twin(), days, changes);
+        Course asRun = forecast.course(days, samples, all, growth);
+        Course changed = changes.isEmpty() ? null : forecast.course(days, samples, all, both(growth, changes));
         Course last = changed == null ? asRun : changed;
         List<Line> lines = new ArrayList<>();
         for (Quantity quantity : all) {
@@ -104,16 +111,29 @@ public record ForecastReport(
         }
         // Within a day the bands' own order stands: what kills first comes first.
         warnings.sort(Comparator.comparingDouble(warning -> Math.floor(warning.day())));
-        return new ForecastReport(plan, days, samples, List.copyOf(changes), asRun, changed, lines, warnings, null);
+        return new ForecastReport(
+                plan, days, samples, List.copyOf(changes), growth, asRun, changed, lines, warnings, null);
+    }
+
+    private static List<Change> growth(Plan plan, SystemTwin twin, double days, List<Change> changes) {
+        return GrowthProgramme.isMoved(changes)
+                ? List.of()
+                : GrowthProgramme.of(twin, Growth.asStated(plan, CoralLore.BY_FORM, twin.volume()), days);
+    }
+
+    private static List<Change> both(List<Change> growth, List<Change> changes) {
+        List<Change> both = new ArrayList<>(growth);
+        both.addAll(changes);
+        return both;
     }
 
     /** The same with bands at the same times: as many draws as are asked for, each run as it is and with the changes. */
     public ForecastReport drawn(SystemTwin twin, int draws, Ensemble.Progress progress) {
-        List<List<Change>> whatIfs = changes.isEmpty() ? List.of(List.of()) : List.of(List.of(), changes);
+        List<List<Change>> whatIfs = changes.isEmpty() ? List.of(growth) : List.of(growth, both(growth, changes));
         List<Outlook> outlooks =
                 Outlook.ofEach(twin, days, samples, EnumSet.allOf(Quantity.class), whatIfs, draws, progress);
         Doubt doubted = new Doubt(outlooks.get(0), changes.isEmpty() ? null : outlooks.get(1));
-        return new ForecastReport(plan, days, samples, changes, asRun, changed, lines, warnings, doubted);
+        return new ForecastReport(plan, days, samples, changes, growth, asRun, changed, lines, warnings, doubted);
     }
 
     private static Optional<Warning> warning(AlarmBand band, Course course, Course asRun) {

@@ -3,6 +3,7 @@ package org.tidewright.husbandry.json;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.forecast.AssumedAir;
+import org.tidewright.husbandry.forecast.AssumedGrowth;
 import org.tidewright.husbandry.forecast.ForecastReport;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.Change;
@@ -42,6 +43,7 @@ public final class ForecastJson {
         root.put("lead", report.lead(units));
         ArrayNode assumed = root.putArray("assumed");
         AssumedAir.of(report.plan().room()).ifPresent(assumed::add);
+        AssumedGrowth.of(report).ifPresent(assumed::add);
         ArrayNode warnings = root.putArray("warnings");
         for (ForecastReport.Warning warning : report.warnings()) {
             ObjectNode node = warnings.addObject();
