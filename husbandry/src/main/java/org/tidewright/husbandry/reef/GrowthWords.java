@@ -28,7 +28,7 @@ public final class GrowthWords {
     private final Plan plan;
     private final Growth growth;
     private final double volume;
-    private final ReefSources sources = new ReefSources();
+    private final ReefSources sources;
 
     /**
      * For a system.
@@ -36,6 +36,11 @@ public final class GrowthWords {
      * @param volume of its water
      */
     public GrowthWords(Plan plan, Growth growth, @Unit("m^3") double volume) {
+        this(plan, growth, volume, new ReefSources());
+    }
+
+    GrowthWords(Plan plan, Growth growth, @Unit("m^3") double volume, ReefSources sources) {
+        this.sources = sources;
         this.plan = plan;
         this.growth = growth;
         this.volume = volume;

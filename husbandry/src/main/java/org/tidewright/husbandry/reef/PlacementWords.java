@@ -17,10 +17,15 @@ public final class PlacementWords {
     private static final double MICRO = 1e6;
 
     private final ReefSite site;
-    private final ReefSources sources = new ReefSources();
+    private final ReefSources sources;
 
     public PlacementWords(ReefSite site) {
+        this(site, new ReefSources());
+    }
+
+    PlacementWords(ReefSite site, ReefSources sources) {
         this.site = site;
+        this.sources = sources;
     }
 
     /**
@@ -225,9 +230,8 @@ public final class PlacementWords {
                     case PERHAPS_TOO_LITTLE -> ", may be less than the ";
                     default -> ", may be more than the ";
                 },
-                span(need),
-                " it needs.",
-                reference(sources.needs(placement.colony().traits())));
+                span(need, sources.needs(placement.colony().traits())),
+                " it needs.");
     }
 
     private Sentence flowWrong(Placement placement) {
@@ -245,9 +249,11 @@ public final class PlacementWords {
                 reference(sources.needs(placement.colony().traits())));
     }
 
-    private static Sentence span(Ranged need) {
+    private static Sentence span(Ranged need, String source) {
         return Sentence.of(
-                Figure.exact(Measure.NUMBER, MICRO * need.low()), " to ", Figure.exact(Measure.LIGHT, need.high()));
+                Figure.exact(Measure.NUMBER, MICRO * need.low()),
+                " to ",
+                Sentence.figure(Figure.exact(Measure.LIGHT, need.high()), source));
     }
 
     private static Sentence.Part reference(String source) {
@@ -275,7 +281,10 @@ public final class PlacementWords {
         if (need == null) {
             return Sentence.of(there, ", what it needs is not known");
         }
-        return Sentence.of(there, said(placement.suitsLight()), span(need));
+        return Sentence.of(
+                there,
+                said(placement.suitsLight()),
+                span(need, sources.needs(placement.colony().traits())));
     }
 
     private Sentence flow(Placement placement) {
@@ -335,23 +344,7 @@ public final class PlacementWords {
         } else {
             lead = Sentence.of("Do not put it there: ", reason(placement));
         }
-        List<Sentence> remarks = new ArrayList<>();
-        for (Placement each : suggested) {
-            Place at = each.place();
-            remarks.add(Sentence.of(
-                    length(at.x()),
-                    " from the left, ",
-                    length(at.y()),
-                    " from the front, ",
-                    length(at.height()),
-                    " up: light ",
-                    light(each),
-                    "; flow ",
-                    flow(each),
-                    "; ",
-                    neighbours(each),
-                    "."));
-        }
+        List<Sentence> remarks = suggested.stream().map(this::suggestion).toList();
         List<Advice.Told> figures = new ArrayList<>();
         if (placement.light() != null) {
             figures.add(new Advice.Told("Light there", placement.light().figure(Measure.LIGHT), sources.light(site)));
@@ -366,6 +359,43 @@ public final class PlacementWords {
                 List.of(told.light(), told.flow(), told.neighbours()),
                 CoralCautions.handling(List.of(placement.colony())),
                 sources.all().all());
+    }
+
+    /** Where a candidate could stand, the best first. */
+    public Advice anywhere(Colony candidate, List<Placement> suggested) {
+        Sentence lead = suggested.isEmpty()
+                ? Sentence.of(
+                        "Do not buy it for this tank yet: no free place here is known to suit ",
+                        the(candidate),
+                        " and to keep it apart from the others.")
+                : Sentence.of(
+                        "Look whether rock or sand is there, and put ",
+                        the(candidate),
+                        suggested.size() == 1 ? " at this place:" : " at the first of these places that has it:");
+        return new Advice(
+                lead,
+                suggested.stream().map(this::suggestion).toList(),
+                List.of(),
+                List.of(),
+                CoralCautions.handling(List.of(candidate)),
+                sources.all().all());
+    }
+
+    private Sentence suggestion(Placement each) {
+        Place at = each.place();
+        return Sentence.of(
+                length(at.x()),
+                " from the left, ",
+                length(at.y()),
+                " from the front, ",
+                length(at.height()),
+                " up: light ",
+                light(each),
+                "; flow ",
+                flow(each),
+                "; ",
+                neighbours(each),
+                ".");
     }
 
     private Sentence reason(Placement placement) {

@@ -83,6 +83,15 @@ class GaussianFieldTest {
     }
 
     @Test
+    void theMeanAloneIsTheSameMean() {
+        SeededCases.check(50, draw -> {
+            GaussianField field = new GaussianField(mixed(), places(draw, 7), numbers(draw, 7), new double[7]);
+            double[] asked = places(draw, 1)[0];
+            assertThat(field.meanAt(asked)).isCloseTo(field.at(asked).mean(), within(1e-9));
+        });
+    }
+
+    @Test
     void farFromEveryMeasurementTheRoughPartIsForgotten() {
         GaussianField field = new GaussianField(
                 Covariance.rough(0.5, 0.2), new double[][] {{0, 0}}, new double[] {1}, new double[] {0.1});
