@@ -5,6 +5,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.page.Pages;
 import org.tidewright.web.route.Assets;
+import org.tidewright.web.route.CoralRoutes;
 import org.tidewright.web.route.FormBody;
 import org.tidewright.web.route.FormToken;
 import org.tidewright.web.route.ImportRoutes;
@@ -42,6 +43,7 @@ public final class WebServer implements AutoCloseable {
         MixingRoutes mixing = new MixingRoutes(desk, pages, assets);
         ImportRoutes imports = new ImportRoutes(desk, pages, assets, token);
         PhotoRoutes photos = new PhotoRoutes(desk);
+        CoralRoutes corals = new CoralRoutes(desk, pages, assets);
         QuarantineRoutes quarantine = new QuarantineRoutes(desk, pages, assets, token);
         Javalin javalin = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
@@ -61,6 +63,7 @@ public final class WebServer implements AutoCloseable {
             log.register(config.routes);
             mixing.register(config.routes);
             photos.register(config.routes);
+            corals.register(config.routes);
             quarantine.register(config.routes);
             problems.register(config.routes);
         });

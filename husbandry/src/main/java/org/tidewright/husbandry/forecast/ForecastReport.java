@@ -118,7 +118,7 @@ public record ForecastReport(
     private static List<Change> growth(Plan plan, SystemTwin twin, double days, List<Change> changes) {
         return GrowthProgramme.isMoved(changes)
                 ? List.of()
-                : GrowthProgramme.of(twin, Growth.asStated(plan, CoralLore.BY_FORM, twin.volume()), days);
+                : GrowthProgramme.of(twin, Growth.asStated(plan, CoralLore.ofProgram(), twin.volume()), days);
     }
 
     private static List<Change> both(List<Change> growth, List<Change> changes) {

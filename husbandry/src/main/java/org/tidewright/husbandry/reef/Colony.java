@@ -2,6 +2,7 @@ package org.tidewright.husbandry.reef;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.plan.model.Inhabitants.Coral;
 import org.tidewright.plan.model.Plan;
@@ -37,6 +38,11 @@ public record Colony(
             }
         }
         return List.copyOf(colonies);
+    }
+
+    /** Whether it is the same row of the plan, whatever its size is taken to be. */
+    boolean isRow(Colony other) {
+        return name.equals(other.name) && Objects.equals(place, other.place);
     }
 
     /** The same colony elsewhere. */

@@ -2,6 +2,7 @@ package org.tidewright.husbandry.reef;
 
 import java.util.Optional;
 import org.tidewright.plan.model.Inhabitants.Coral;
+import org.tidewright.plan.species.Catalogue;
 
 /** Tells what a coral of a scientific name needs. */
 @FunctionalInterface
@@ -10,6 +11,11 @@ public interface CoralLore {
     CoralLore BY_FORM = species -> Optional.empty();
 
     Optional<CoralTraits> of(String species);
+
+    /** By the program's own catalogue. */
+    static CoralLore ofProgram() {
+        return new CatalogueLore(Catalogue.ofProgram());
+    }
 
     /** Of a row of the plan: by its species where that is known, else by its form. */
     default CoralTraits of(Coral coral) {

@@ -3,7 +3,7 @@ package org.tidewright.husbandry.reef;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
-import org.tidewright.plan.model.Inhabitants.Coral.Form;
+import org.tidewright.plan.species.CoralForm;
 import org.tidewright.twin.law.carbonate.Calcification;
 
 /**
@@ -20,25 +20,58 @@ public final class FormTraits {
     /** mg of CaCO3 over a cm^2 in a day, as mol over a m^2 in a second. */
     private static final double RATE = 1e-6 * 1e4 / Calcification.MOLAR_MASS / 86_400;
 
-    private static final Map<Form, CoralTraits> TRAITS = new EnumMap<>(Form.class);
+    private static final Map<CoralForm, CoralTraits> TRAITS = new EnumMap<>(CoralForm.class);
 
     static {
-        add(Form.BRANCHING_ACROPORA, "branching acropora", 200, 450, FlowClass.HIGH, 2, 40, 100, 8.0, 3.73, 9.78);
-        add(Form.POCILLOPORA, "cauliflower coral", 150, 350, FlowClass.MEDIUM_HIGH, 2, 20, 50, 10.5, 3.49, 12.04);
-        add(Form.STYLOPHORA, "hood coral", 150, 350, FlowClass.MEDIUM_HIGH, 2, 15, 40, 7.5, 2.12, 9.18);
-        add(Form.BRANCHING_MONTIPORA, "finger montipora", 120, 300, FlowClass.MEDIUM_HIGH, 1, 20, 60, 9.0, 3.15, 11.04);
-        add(Form.PLATING_MONTIPORA, "plating montipora", 100, 250, FlowClass.MEDIUM_HIGH, 1, 30, 80, 2.9, 1.88, 3.47);
-        add(Form.MASSIVE_PORITES, "massive porites", 150, 350, FlowClass.MEDIUM, 2, 6, 15, 8.5, 5.81, 10.08);
-        add(Form.EUPHYLLIA, "torch, hammer or frogspawn coral", 80, 200, FlowClass.MEDIUM, 20, 10, 25, 5.1, 2.83, 6.22);
-        add(Form.LOBOPHYLLIA, "lobed brain coral", 60, 180, FlowClass.LOW_MEDIUM, 5, 5, 15, 6.0, 2.60, 7.32);
-        add(Form.FAVITES, "moon brain coral", 60, 200, FlowClass.MEDIUM, 10, 2, 8, 0.73, 0.21, 0.93);
-        add(Form.SOFT, "soft coral", 60, 250, FlowClass.MEDIUM, 1, 10, 50, 0, 0, 0);
+        add(CoralForm.BRANCHING_ACROPORA, "branching acropora", 200, 450, FlowClass.HIGH, 2, 40, 100, 8.0, 3.73, 9.78);
+        add(CoralForm.POCILLOPORA, "cauliflower coral", 150, 350, FlowClass.MEDIUM_HIGH, 2, 20, 50, 10.5, 3.49, 12.04);
+        add(CoralForm.STYLOPHORA, "hood coral", 150, 350, FlowClass.MEDIUM_HIGH, 2, 15, 40, 7.5, 2.12, 9.18);
+        add(
+                CoralForm.BRANCHING_MONTIPORA,
+                "finger montipora",
+                120,
+                300,
+                FlowClass.MEDIUM_HIGH,
+                1,
+                20,
+                60,
+                9.0,
+                3.15,
+                11.04);
+        add(
+                CoralForm.PLATING_MONTIPORA,
+                "plating montipora",
+                100,
+                250,
+                FlowClass.MEDIUM_HIGH,
+                1,
+                30,
+                80,
+                2.9,
+                1.88,
+                3.47);
+        add(CoralForm.MASSIVE_PORITES, "massive porites", 150, 350, FlowClass.MEDIUM, 2, 6, 15, 8.5, 5.81, 10.08);
+        add(
+                CoralForm.EUPHYLLIA,
+                "torch, hammer or frogspawn coral",
+                80,
+                200,
+                FlowClass.MEDIUM,
+                20,
+                10,
+                25,
+                5.1,
+                2.83,
+                6.22);
+        add(CoralForm.LOBOPHYLLIA, "lobed brain coral", 60, 180, FlowClass.LOW_MEDIUM, 5, 5, 15, 6.0, 2.60, 7.32);
+        add(CoralForm.FAVITES, "moon brain coral", 60, 200, FlowClass.MEDIUM, 10, 2, 8, 0.73, 0.21, 0.93);
+        add(CoralForm.SOFT, "soft coral", 60, 250, FlowClass.MEDIUM, 1, 10, 50, 0, 0, 0);
     }
 
     private FormTraits() {}
 
     private static void add(
-            Form form,
+            CoralForm form,
             String words,
             double dimmest,
             double brightest,
@@ -61,10 +94,10 @@ public final class FormTraits {
                         Ranged.between(slowest * MILLIMETRE, fastest * MILLIMETRE),
                         new Ranged(calcification, least, most).times(RATE),
                         // Zoanthids are written down as soft corals where the species is left out.
-                        form == Form.SOFT));
+                        form == CoralForm.SOFT));
     }
 
-    public static CoralTraits of(Form form) {
+    public static CoralTraits of(CoralForm form) {
         CoralTraits traits = TRAITS.get(form);
         if (traits == null) {
             throw new IllegalStateException("nothing is known of the form " + form);

@@ -71,7 +71,7 @@ public final class ReefSite {
         Colony there = colony.at(place);
         List<Neighbours> neighbours = new ArrayList<>();
         for (Colony other : placed()) {
-            if (!other.equals(colony)) {
+            if (!other.isRow(colony)) {
                 neighbours.add(Neighbours.of(there, other));
             }
         }

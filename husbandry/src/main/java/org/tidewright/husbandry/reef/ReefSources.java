@@ -37,7 +37,10 @@ final class ReefSources {
 
     String needs(CoralTraits traits) {
         return traits.ofSpecies()
-                ? sources.key("What the species needs", Basis.COMMON_PRACTICE, "light, flow and reach by the catalogue")
+                ? sources.key(
+                        "What each species needs",
+                        Basis.COMMON_PRACTICE,
+                        "light, flow and reach by the catalogue of species, which names its sources")
                 : sources.key(
                         "What corals of its form need",
                         Basis.COMMON_PRACTICE,

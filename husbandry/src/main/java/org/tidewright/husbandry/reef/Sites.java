@@ -21,6 +21,9 @@ public final class Sites {
     /** Between a colony and the pane, so that a magnet passes. */
     private static final double TO_PANE = 0.02;
 
+    /** Where a coral bears darkness, the middle of its light is reckoned from here. */
+    private static final double DIM = 10e-6; // mol/(m^2 s)
+
     private Sites() {}
 
     /** The place at which nothing known speaks against a colony that is reached with least moving along, across and up. */
@@ -76,7 +79,7 @@ public final class Sites {
     private static boolean keepsApart(ReefSite site, Colony colony, Place place) {
         Colony there = colony.at(place);
         return site.placed().stream()
-                .filter(other -> !other.equals(colony))
+                .filter(other -> !other.isRow(colony))
                 .allMatch(other -> Neighbours.of(there, other).standing() == Neighbours.Standing.APART);
     }
 
@@ -93,7 +96,7 @@ public final class Sites {
         PointValue light = placement.light();
         double lit = 0.5;
         if (need != null && light != null) {
-            double middle = Math.sqrt(Math.max(1e-9, need.low()) * need.high());
+            double middle = Math.sqrt(Math.max(DIM, need.low()) * need.high());
             double half = Math.log(need.high() / middle);
             double off = Math.abs(Math.log(light.value() / middle)) / Math.hypot(half, light.logError());
             lit = Math.max(0, 1 - off * off);

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tidewright.husbandry.TestPlans;
-import org.tidewright.plan.model.Inhabitants.Coral.Form;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.source.Basis;
+import org.tidewright.plan.species.CoralForm;
 import org.tidewright.testkit.SeededCases;
 
 /** Worked examples of growing corals and what they take; the numbers were worked out apart from this program. */
@@ -27,7 +27,7 @@ class GrowthTest {
     /** mol/m^3 in dKH. */
     private static final double DKH = 2.804;
 
-    private static Colony colony(Form form, double squareCentimetres) {
+    private static Colony colony(CoralForm form, double squareCentimetres) {
         return new Colony(
                 form.name(), 1, Math.sqrt(squareCentimetres * SQUARE_CENTIMETRE / Math.PI), FormTraits.of(form), null);
     }
@@ -44,10 +44,10 @@ class GrowthTest {
     void aSmallMixedReefUsesAsWorkedOut() {
         List<Colony> reef = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
-            reef.add(colony(Form.BRANCHING_ACROPORA, 50));
+            reef.add(colony(CoralForm.BRANCHING_ACROPORA, 50));
         }
         for (int i = 0; i < 2; i++) {
-            reef.add(colony(Form.EUPHYLLIA, 80));
+            reef.add(colony(CoralForm.EUPHYLLIA, 80));
         }
         Demand demand = new Growth(reef, 1000, 3000 * SQUARE_CENTIMETRE, Captivity.USUAL).demand(0);
         assertThat(demand.alkalinity() * DAY).isCloseTo(30.9e-3, Percentage.withPercentage(0.5));
@@ -94,7 +94,7 @@ class GrowthTest {
         "FAVITES, 0.73, 0.21, 0.93",
         "SOFT, 0, 0, 0"
     })
-    void ratesOfFormsAreThePublishedOnes(Form form, double usual, double low, double high) {
+    void ratesOfFormsAreThePublishedOnes(CoralForm form, double usual, double low, double high) {
         Ranged rate = FormTraits.of(form).calcification();
         assertThat(rate.value() / RATE).isCloseTo(usual, within(1e-9));
         assertThat(rate.low() / RATE).isCloseTo(low, within(1e-9));
@@ -126,7 +126,7 @@ class GrowthTest {
                             "a coral",
                             each.whole(1, 5),
                             each.between(0.005, 0.15),
-                            FormTraits.of(each.oneOf(Form.values())),
+                            FormTraits.of(each.oneOf(CoralForm.values())),
                             null));
             double floor = draw.between(0.1, 1);
             Growth growth = new Growth(reef, floor, 0, Captivity.USUAL);
@@ -164,7 +164,7 @@ class GrowthTest {
 
     @Test
     void softCoralsTakeNothing() {
-        Growth growth = new Growth(List.of(colony(Form.SOFT, 700)), 0.5, 0, Captivity.USUAL);
+        Growth growth = new Growth(List.of(colony(CoralForm.SOFT, 700)), 0.5, 0, Captivity.USUAL);
         assertThat(growth.isAnySkeleton()).isFalse();
         assertThat(growth.alkalinity(3)).isEqualTo(Ranged.exactly(0));
         assertThat(growth.ofCorals(1)).isEqualTo(1);

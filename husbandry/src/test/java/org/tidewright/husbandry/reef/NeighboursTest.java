@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.tidewright.plan.model.Inhabitants.Coral.Form;
+import org.tidewright.plan.species.CoralForm;
 import org.tidewright.testkit.SeededCases;
 
 class NeighboursTest {
@@ -80,7 +80,7 @@ class NeighboursTest {
 
     @Test
     void coralsKnownByTheirFormAloneAreNotTakenForKin() {
-        CoralTraits form = FormTraits.of(Form.EUPHYLLIA);
+        CoralTraits form = FormTraits.of(CoralForm.EUPHYLLIA);
         assertThat(form.mayTouch(form)).isFalse();
         assertThat(form.genus()).isEmpty();
     }

@@ -9,8 +9,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.tidewright.husbandry.TestPlans;
 import org.tidewright.husbandry.advice.Advice;
-import org.tidewright.plan.model.Inhabitants.Coral.Form;
 import org.tidewright.plan.model.UnitSystem;
+import org.tidewright.plan.species.CoralForm;
 import org.tidewright.testkit.SeededCases;
 
 class PlacementWordsTest {
@@ -73,7 +73,7 @@ class PlacementWordsTest {
     void afterTheMoveItStays() {
         SeededCases.check(25, draw -> {
             double x = draw.between(0.2, 0.6);
-            Colony torch = new Colony("torch", 1, 0.05, FormTraits.of(Form.EUPHYLLIA), new Place(x, 0.25, 0.18));
+            Colony torch = new Colony("torch", 1, 0.05, FormTraits.of(CoralForm.EUPHYLLIA), new Place(x, 0.25, 0.18));
             ReefSite site = site("", """
                         - {name: moon coral, plan_area: 78.54 cm², form: favites, at: {x: 71 cm, y: 25 cm, height: 18 cm}}
                     """);
@@ -116,7 +116,7 @@ class PlacementWordsTest {
     @Test
     void suggestedPlacesSuitAndStandApart() {
         ReefSite site = new ReefSite(TestPlans.example("harbour-room"), CoralLore.BY_FORM);
-        Colony candidate = new Colony("new plate", 1, 0.04, FormTraits.of(Form.PLATING_MONTIPORA), null);
+        Colony candidate = new Colony("new plate", 1, 0.04, FormTraits.of(CoralForm.PLATING_MONTIPORA), null);
         List<Placement> suggested = Sites.suggested(site, candidate, 3);
         assertThat(suggested).hasSize(3).allMatch(Placement::isGood);
         for (Placement each : suggested) {
@@ -133,7 +133,7 @@ class PlacementWordsTest {
     @Test
     void aCandidatesVerdictOpensTheAnswer() {
         ReefSite site = new ReefSite(TestPlans.example("harbour-room"), CoralLore.BY_FORM);
-        Colony torch = new Colony("second torch", 1, 0.04, FormTraits.of(Form.EUPHYLLIA), null);
+        Colony torch = new Colony("second torch", 1, 0.04, FormTraits.of(CoralForm.EUPHYLLIA), null);
         PlacementWords words = new PlacementWords(site);
         Advice among = words.candidate(site.at(torch, new Place(0.25, 0.34, 0.12)), List.of());
         assertThat(among.lead().text(UnitSystem.METRIC)).startsWith("Do not put it there: the second torch reaches 20");

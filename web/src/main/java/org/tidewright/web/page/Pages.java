@@ -128,6 +128,12 @@ public final class Pages {
         return html("ph", reader.around(title, "ph", 20, desk.systems(), view.entry()), page);
     }
 
+    /** Where corals stand, and what they will take. */
+    public String corals(SystemView view, CoralsPage page, Reader reader) {
+        String title = "Corals: " + view.entry().name();
+        return html("corals", reader.around(title, "corals", 30, desk.systems(), view.entry()), page);
+    }
+
     /** The log, with its next line as it was typed, and what became of the last. */
     public String log(
             SystemView view,

@@ -1,6 +1,7 @@
 // Starts what a page needs, and closes the system picker when one looks elsewhere.
 import { asking } from './asking.js';
 import { start as build } from './build.js';
+import { start as corals } from './corals.js';
 import { start as editor } from './editor.js';
 import { start as mixing } from './mixing.js';
 import { start as imported } from './import.js';
@@ -12,6 +13,7 @@ import { start as waterDesk } from './water-desk.js';
 
 const pages = {
   build,
+  corals,
   'new-tank': asking,
   day: asking,
   solutions: asking,
