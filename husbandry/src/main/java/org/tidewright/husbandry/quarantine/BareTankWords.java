@@ -119,8 +119,8 @@ public final class BareTankWords {
                     Figure.exact(Measure.TRACE, nitrite * PER_LITRE),
                     " of nitrogen; the sea's chloride shields fish from it, other animals less."));
         }
-        remarks.add(
-                Sentence.of("How many bacteria a sponge brings is known to a factor of three: a test every day decides, and"
+        remarks.add(Sentence.of(
+                "How many bacteria a sponge brings is known to a factor of three: a test every day decides, and"
                         + " the first sign of ammonia is a reason to change more."));
         return remarks;
     }

@@ -184,7 +184,9 @@ class BurdenWordsTest {
     @Test
     void anOutageIsToldByTheTimeItCosts() {
         hours = 7.4;
-        assertThat(remarks()).contains("In an outage you have less time: oxygen falls to ").contains("where you must act, after 8.0");
+        assertThat(remarks())
+                .contains("In an outage you have less time: oxygen falls to ")
+                .contains("where you must act, after 8.0");
         hoursWithout = POSITIVE_INFINITY;
         assertThat(remarks()).contains("where you must act, not before it is over without it, after 7.4");
         hours = POSITIVE_INFINITY;

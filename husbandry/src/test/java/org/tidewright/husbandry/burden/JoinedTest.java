@@ -28,8 +28,7 @@ class JoinedTest {
     }
 
     private static Inhabitants.Fish last(Plan plan) {
-        List<Inhabitants.Fish> fish =
-                Objects.requireNonNull(plan.inhabitants()).fish();
+        List<Inhabitants.Fish> fish = Objects.requireNonNull(plan.inhabitants()).fish();
         return fish.get(fish.size() - 1);
     }
 
@@ -73,7 +72,6 @@ class JoinedTest {
         Plan none = Joined.share(NANO, 0);
         assertThat(Joined.mass(none)).isZero();
         assertThat(none.feeding()).isEmpty();
-        assertThat(Objects.requireNonNull(none.inhabitants()).coralTissue())
-                .isNotNull();
+        assertThat(Objects.requireNonNull(none.inhabitants()).coralTissue()).isNotNull();
     }
 }

@@ -203,6 +203,18 @@ class ArchitectureTest {
     }
 
     @Test
+    void onlyOnePackageKnowsTheConstraintSolver() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(OURS + "husbandry.arrival.search")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.chocosolver..")
+                .because("a puzzle goes in and a schedule comes out")
+                .check(everything);
+    }
+
+    @Test
     void whatIsWrittenIsDatedByTheClockThatWasGiven() {
         noClasses()
                 .that()

@@ -51,7 +51,9 @@ class QuarantinePageIT {
             page.locator("#look-remark").fill("on the pipe");
             page.keyboard().press("Enter");
             page.waitForURL(Pattern.compile(".*/quarantine\\?kept=.*"));
-            assertThat(page.locator("[data-lead]").textContent()).startsWith("Ask a veterinarian").contains("scratching");
+            assertThat(page.locator("[data-lead]").textContent())
+                    .startsWith("Ask a veterinarian")
+                    .contains("scratching");
             assertThat(page.locator(".why.end").textContent())
                     .isNotEqualTo(before)
                     .contains("30\u00a0days", "seen: scratching");
@@ -102,7 +104,8 @@ class QuarantinePageIT {
                     .click();
             page.locator("#fallow button[type=submit]").click();
             page.waitForURL(Pattern.compile(".*/quarantine\\?kept=.*"));
-            assertThat(page.locator("[data-lead]").textContent()).startsWith("Leave Harbour room without any fish until");
+            assertThat(page.locator("[data-lead]").textContent())
+                    .startsWith("Leave Harbour room without any fish until");
             visit.assertNothingSticksOut();
             visit.assertAccessible();
             open(visit, "systems/harbour-room/today");

@@ -115,7 +115,10 @@ public final class SignDrawing {
                 // No more than a head that looks out of a pipe.
                 path("M27 13C19 12 12 15 8 20C12 26 19 28.6 27 27.4");
                 eye(1.6);
-                lines(List.of("M27 7H61V33H27", "M27 7C22.6 7 22.6 33 27 33C31.4 33 31.4 7 27 7", "M20.4 15.4Q23 20 20.4 25.6"));
+                lines(List.of(
+                        "M27 7H61V33H27",
+                        "M27 7C22.6 7 22.6 33 27 33C31.4 33 31.4 7 27 7",
+                        "M20.4 15.4Q23 20 20.4 25.6"));
             }
             case HANGING_AT_THE_SURFACE -> {
                 lines(List.of("M2 6.5q5 2.4 10 0t10 0 10 0 10 0 10 0 10 0"));

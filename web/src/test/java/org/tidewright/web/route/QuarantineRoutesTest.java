@@ -47,7 +47,8 @@ class QuarantineRoutesTest extends Served {
     }
 
     private HttpResponse<String> send(String page, String what, String... fields) {
-        Map<String, String> form = new HashMap<>(Map.of("token", visitor.token(page), "id", UUID.randomUUID().toString()));
+        Map<String, String> form = new HashMap<>(
+                Map.of("token", visitor.token(page), "id", UUID.randomUUID().toString()));
         for (int i = 0; i < fields.length; i += 2) {
             form.put(fields[i], fields[i + 1]);
         }
@@ -88,7 +89,18 @@ class QuarantineRoutesTest extends Served {
     void aLookIsKeptWithAllItSays() {
         batch(3);
         HttpResponse<String> answer = send(
-                PAGE, "look", "ate", "some", "sign_cloudy_eye", "yes", "breaths", "72", "animal", "wrasse", "remark", "left");
+                PAGE,
+                "look",
+                "ate",
+                "some",
+                "sign_cloudy_eye",
+                "yes",
+                "breaths",
+                "72",
+                "animal",
+                "wrasse",
+                "remark",
+                "left");
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(events(BOX))
                 .last()
@@ -137,8 +149,8 @@ class QuarantineRoutesTest extends Served {
     void aFormWithoutItsTokenIsNotTaken() {
         batch(3);
         int before = events(BOX).size();
-        HttpResponse<String> answer =
-                visitor.post(PAGE + "/look", Map.of("token", "x", "id", UUID.randomUUID().toString(), "ate", "all"));
+        HttpResponse<String> answer = visitor.post(
+                PAGE + "/look", Map.of("token", "x", "id", UUID.randomUUID().toString(), "ate", "all"));
         assertThat(answer.statusCode()).isEqualTo(403);
         assertThat(answer.body()).contains("nothing was taken");
         assertThat(events(BOX)).hasSize(before);
@@ -202,7 +214,8 @@ class QuarantineRoutesTest extends Served {
         assertThat(visitor.get(DISPLAY).body())
                 .contains("Leave Harbour room without any fish until Monday 18 May", "day 5 of 76", "Friday 10 April")
                 .contains("Yoshinaga 2001", "Colorni 1985");
-        assertThat(visitor.get("/systems/harbour-room/today").body()).contains("Without fish, white spot", "day 5 of 76");
+        assertThat(visitor.get("/systems/harbour-room/today").body())
+                .contains("Without fish, white spot", "day 5 of 76");
         send(DISPLAY, "fallow", "parasite", "white_spot", "turn", "broken", "remark", "a wet net");
         assertThat(visitor.get(DISPLAY).body()).contains("day 1 of 76", "a wet net");
         send(DISPLAY, "fallow", "parasite", "white_spot", "turn", "ended");
@@ -238,7 +251,8 @@ class QuarantineRoutesTest extends Served {
     @Test
     void onlyAQuarantineTankTakesALook() {
         HttpResponse<String> answer = visitor.post(
-                DISPLAY + "/look", Map.of("token", visitor.token(DISPLAY), "id", UUID.randomUUID().toString(), "ate", "all"));
+                DISPLAY + "/look",
+                Map.of("token", visitor.token(DISPLAY), "id", UUID.randomUUID().toString(), "ate", "all"));
         assertThat(answer.statusCode()).isEqualTo(404);
     }
 }
