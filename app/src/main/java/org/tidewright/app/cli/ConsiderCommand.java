@@ -1,6 +1,7 @@
 package org.tidewright.app.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -22,16 +23,23 @@ import org.tidewright.husbandry.livestock.Animals;
 import org.tidewright.husbandry.livestock.Call;
 import org.tidewright.husbandry.livestock.Candidates;
 import org.tidewright.husbandry.livestock.Community;
-import org.tidewright.husbandry.livestock.Home;
 import org.tidewright.husbandry.livestock.Homes;
+import org.tidewright.husbandry.livestock.Isolation;
+import org.tidewright.husbandry.livestock.Setting;
 import org.tidewright.husbandry.livestock.ShoppingList;
 import org.tidewright.husbandry.livestock.Steadiness;
+import org.tidewright.husbandry.livestock.TwinWater;
 import org.tidewright.husbandry.livestock.Verdict;
+import org.tidewright.husbandry.livestock.Water;
+import org.tidewright.husbandry.quarantine.FallowState;
+import org.tidewright.husbandry.quarantine.QuarantineStudy;
 import org.tidewright.plan.fault.Fault;
 import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.species.Catalogue;
 import org.tidewright.plan.text.PlanDocument;
+import org.tidewright.plan.text.PlanReading;
+import org.tidewright.plan.text.PlanText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -88,6 +96,11 @@ public final class ConsiderCommand implements Callable<Integer> {
             description = "corals and other animals of your own, likewise")
     private @Nullable Path invertebrates;
 
+    @Option(
+            names = "--quick",
+            description = "leave out what the twin would tell of ammonia, nutrients and oxygen; answers at once")
+    private boolean quick;
+
     @Mixin
     private FolderOptions options = new FolderOptions();
 
@@ -106,7 +119,7 @@ public final class ConsiderCommand implements Callable<Integer> {
     private int byPlan(Path file, Catalogue catalogue, List<Animals> candidates) {
         Optional<PlanDocument> document =
                 PlanArgument.read(file, spec.commandLine().getErr());
-        return document.map(read -> told(read.plan(), List.of(), null, catalogue, candidates))
+        return document.map(read -> told(read.plan(), List.of(), null, null, catalogue, candidates))
                 .orElse(ExitCode.INVALID);
     }
 
@@ -115,17 +128,25 @@ public final class ConsiderCommand implements Callable<Integer> {
         try (KeptFolder folder = new KeptFolder(options.folder(), clock)) {
             List<Line> lines = folder.journal().lines(chosen.id(), Span.EVER, EnumSet.allOf(Kind.class));
             Double spread = Steadiness.alkalinity(chosen.plan(), lines, clock.instant(), clock.getZone());
-            return told(chosen.plan(), lines, spread, catalogue, candidates);
+            Isolation isolation = isolation(folder, chosen, lines);
+            return told(chosen.plan(), lines, spread, isolation, catalogue, candidates);
         }
     }
 
     private int told(
-            Plan judged, List<Line> lines, @Nullable Double spread, Catalogue catalogue, List<Animals> candidates) {
+            Plan judged,
+            List<Line> lines,
+            @Nullable Double spread,
+            @Nullable Isolation isolation,
+            Catalogue catalogue,
+            List<Animals> candidates) {
         LocalDate today = LocalDate.now(clock);
         Double months = age == null ? Homes.age(lines, today, clock.getZone()) : age;
-        Home home = Homes.of(judged, months, spread);
         Community community = Community.of(judged, lines, catalogue, today, clock.getZone());
-        List<Verdict> verdicts = ShoppingList.judge(candidates, home, community.residents());
+        Setting setting = Setting.of(today, judged, Homes.of(judged, months, spread), community, catalogue, isolation);
+        PrintWriter err = spec.commandLine().getErr();
+        Water water = quick ? Water.NOT_ASKED : new TwinWater(judged, community, today, new SlowProgress(err));
+        List<Verdict> verdicts = ShoppingList.judge(candidates, setting, water);
         UnitSystem units = answer.units(judged);
         if (answer.asJson()) {
             spec.commandLine().getOut().println(VerdictJson.text(judged.name(), community, verdicts, units));
@@ -136,6 +157,24 @@ public final class ConsiderCommand implements Callable<Integer> {
         return verdicts.stream().allMatch(verdict -> verdict.call().compareTo(Call.NOT_YET) < 0)
                 ? ExitCode.HOLDS
                 : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private Isolation isolation(KeptFolder folder, FolderOptions.Chosen display, List<Line> lines) {
+        LocalDate today = LocalDate.now(clock);
+        List<QuarantineStudy> serving = new ArrayList<>();
+        for (String id : folder.plans().ids()) {
+            folder.plans()
+                    .newest(id)
+                    .map(kept -> PlanText.read(kept.text()))
+                    .filter(PlanReading.Sound.class::isInstance)
+                    .map(sound -> ((PlanReading.Sound) sound).plan())
+                    .filter(plan -> plan.quarantine() != null
+                            && plan.quarantine().isFor(display.plan().name(), display.id()))
+                    .ifPresent(plan -> serving.add(QuarantineStudy.of(
+                            plan, folder.journal().lines(id, Span.EVER, EnumSet.allOf(Kind.class)), today)));
+        }
+        double warmth = display.plan().water().temperature().in("degC");
+        return Isolation.of(serving, FallowState.running(lines, warmth, today));
     }
 
     private List<Animals> candidates(Catalogue catalogue) {

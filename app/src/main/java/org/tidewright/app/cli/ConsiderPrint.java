@@ -33,7 +33,7 @@ final class ConsiderPrint {
             }
             prose.blank();
             Listing.cautions(prose, verdict.cautions());
-            Listing.sources(prose, verdict.sources());
+            Listing.lettered(prose, verdict.sources());
         }
         if (!community.unknown().isEmpty()) {
             prose.blank();

@@ -7,6 +7,22 @@ import org.tidewright.husbandry.advice.Source;
 final class Listing {
     private Listing() {}
 
+    /** Each with the letter by which sentences name it. */
+    static void lettered(Prose prose, List<Source> sources) {
+        if (sources.isEmpty()) {
+            return;
+        }
+        prose.line("Where these numbers come from");
+        for (Source source : sources) {
+            String detail = source.detail().isEmpty() ? "" : ", " + source.detail();
+            prose.paragraph(
+                    "  " + source.key() + "  ",
+                    "     ",
+                    source.what() + ": " + source.basis().words() + detail + ".");
+        }
+        prose.blank();
+    }
+
     static void sources(Prose prose, List<Source> sources) {
         if (sources.isEmpty()) {
             return;

@@ -2,6 +2,7 @@ package org.tidewright.app.desk;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.app.species.OwnSpecies;
 import org.tidewright.husbandry.advice.Report;
+import org.tidewright.husbandry.burden.Burden;
 import org.tidewright.husbandry.check.PlanChecks;
 import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.journal.BothLogs;
@@ -21,6 +23,9 @@ import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.journal.Photos;
 import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.journal.Span;
+import org.tidewright.husbandry.livestock.Animals;
+import org.tidewright.husbandry.livestock.Community;
+import org.tidewright.husbandry.livestock.TwinWater;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
@@ -36,6 +41,7 @@ import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.text.PlanReading;
 import org.tidewright.plan.text.PlanText;
+import org.tidewright.twin.ensemble.Ensemble;
 import org.tidewright.twin.forecast.UsualDay;
 import org.tidewright.twin.rehearsal.OutageOrder;
 import org.tidewright.twin.rehearsal.Outdoors;
@@ -46,6 +52,7 @@ import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SaveResult;
 import org.tidewright.web.desk.SystemEntry;
 import org.tidewright.web.desk.SystemView;
+import org.tidewright.web.desk.WaterSoon;
 
 /** Answers the pages from the folder of plans, and remembers what was computed for a plan as it stands. */
 public final class LiveDesk implements Desk {
@@ -78,6 +85,11 @@ public final class LiveDesk implements Desk {
     private final Memory<Lived, DayStudy> days = new Memory<>(8);
     private final Memory<Plan, BareTankWater> bareTanks = new Memory<>(8);
 
+    /** Each holds some dozen courses of twelve weeks. */
+    private final Memory<Peopled, TwinWater> twins = new Memory<>(4);
+
+    private final Memory<Joined, Optional<Burden>> burdens = new Memory<>(60);
+
     private final Memory<Read, WaterStudy> waterStudies = new Memory<>(20);
     private final Memory<Plan, Levers> levers = new Memory<>(40);
 
@@ -85,6 +97,10 @@ public final class LiveDesk implements Desk {
 
     /** What a study of the water depends on; the time to ten minutes, over which no estimate moves, nor what a probe adds. */
     private record Read(String system, Plan plan, List<Line> lines, Instant now) {}
+
+    private record Peopled(Plan plan, Community community, LocalDate today) {}
+
+    private record Joined(Peopled peopled, Animals candidate, List<Animals> coming) {}
 
     private record Lived(Plan plan, UsualDay.Habits habits) {}
 
@@ -251,6 +267,17 @@ public final class LiveDesk implements Desk {
     @Override
     public BareTankWater bareTank(Plan plan) {
         return bareTanks.get(plan, BareTankWater::of);
+    }
+
+    @Override
+    public WaterSoon waterWith(Plan plan, Community community) {
+        Peopled peopled = new Peopled(plan, community, LocalDate.now(clock));
+        TwinWater twin = twins.get(
+                peopled, key -> new TwinWater(key.plan(), key.community(), key.today(), Ensemble.Progress.UNWATCHED));
+        // Begins behind the page, to be ready when a candidate is named.
+        ForkJoinPool.commonPool().execute(twin::residents);
+        return new WithinMoments((candidate, coming) ->
+                burdens.begin(new Joined(peopled, candidate, coming), key -> twin.with(key.candidate(), key.coming())));
     }
 
     @Override

@@ -6,14 +6,24 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
+import org.tidewright.husbandry.burden.Burden;
+import org.tidewright.husbandry.livestock.Animals;
+import org.tidewright.husbandry.livestock.Community;
 import org.tidewright.plan.Examples;
+import org.tidewright.plan.model.Plan;
+import org.tidewright.plan.species.Catalogue;
 import org.tidewright.web.desk.SaveResult;
+import org.tidewright.web.desk.WaterSoon;
 
 class LiveDeskTest {
     @TempDir
@@ -73,5 +83,25 @@ class LiveDeskTest {
         double litres = 69.3 - 3.78 - 2.1429;
         assertThat(desk(plans).systems().get(0).water() * 1000)
                 .isCloseTo(litres, org.assertj.core.api.Assertions.within(0.001));
+    }
+
+    @Test
+    void theTwinAnswersOfACandidateSoonerOrLater() {
+        PlanFolder plans = new PlanFolder(root);
+        plans.keep("nano", 0, Examples.text("window-nano"));
+        LiveDesk desk = desk(plans);
+        Catalogue catalogue = Catalogue.ofProgram();
+        Plan plan = desk.system("nano").orElseThrow().plan();
+        Community community = Community.of(plan, List.of(), catalogue, LocalDate.of(2026, 11, 1), ZoneOffset.UTC);
+        Animals gramma = new Animals(catalogue.find("Gramma loreto").orElseThrow(), 1, 0.04);
+        WaterSoon water;
+        Optional<Burden> burden;
+        int asked = 0;
+        do {
+            water = desk.waterWith(plan, community);
+            burden = water.with(gramma, List.of());
+            assertThat(burden.isPresent()).isNotEqualTo(water.isLate());
+        } while (water.isLate() && ++asked < 100);
+        assertThat(burden).isPresent();
     }
 }

@@ -2,6 +2,7 @@ package org.tidewright.husbandry.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.tidewright.plan.model.UnitSystem;
 
 /** Words with figures among them, told in the reader's units at the very end. */
@@ -62,6 +63,29 @@ public record Sentence(List<Part> parts) {
                 .filter(part -> !(part instanceof Part.Reference))
                 .map(part -> part instanceof Part.Sounding number ? new Part.Sounding(number.figure(), "") : part)
                 .toList());
+    }
+
+    /** The same with other letters for its sources, where several lists of sources stand on one page. */
+    public Sentence withSources(UnaryOperator<String> renamed) {
+        return new Sentence(parts.stream()
+                .map(part -> part instanceof Part.Reference reference
+                        ? new Part.Reference(renamed.apply(reference.source()))
+                        : part instanceof Part.Sounding number
+                                        && !number.source().isEmpty()
+                                ? new Part.Sounding(number.figure(), renamed.apply(number.source()))
+                                : part)
+                .toList());
+    }
+
+    /** The letters of its sources, as they are spoken, each once. */
+    public List<String> sources() {
+        return parts.stream()
+                .map(part -> part instanceof Part.Reference reference
+                        ? reference.source()
+                        : part instanceof Part.Sounding number ? number.source() : "")
+                .filter(key -> !key.isEmpty())
+                .distinct()
+                .toList();
     }
 
     /** As plain text, for a terminal or JSON. */

@@ -53,6 +53,21 @@ public record Burden(
         Grown grown,
         int draws,
         int endedEarly) {
+    /** Share of saturation on a usual night below which more animals wait for more air; common practice. */
+    @Unit("%")
+    public static final double SHORT_OF_AIR = 60;
+
+    /** Below it a keeper watches; common practice. */
+    @Unit("%")
+    public static final double EASY_BREATHING = 80;
+
+    /** So much less time in an outage is worth telling. */
+    @Unit("s")
+    public static final double LESS_TIME = 1800;
+
+    /** Share of the draws above which they speak for all. */
+    @Unit("1")
+    public static final double MOST_DRAWS = 0.5;
 
     /** What only months show. */
     public record Grown(

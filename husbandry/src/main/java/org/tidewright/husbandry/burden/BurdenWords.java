@@ -6,46 +6,43 @@ import org.tidewright.husbandry.advice.Advice;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Sentence;
+import org.tidewright.husbandry.advice.Sources;
 import org.tidewright.husbandry.newtank.Stocking;
 import org.tidewright.twin.forecast.Outlook.Range;
 
 /** Tells what animals that are to come would do: act first, then the reason. */
 final class BurdenWords {
-    /** Share of saturation on a usual night below which more animals wait for more air; common practice. */
-    private static final double SHORT_OF_AIR = 60;
-
-    /** Below it a keeper watches; common practice. */
-    private static final double EASY_BREATHING = 80;
-
-    private static final double HALF = 0.5;
-
     private final Burden burden;
+    private final Sources all;
     private final BurdenSources sources;
     private final String it;
     private final NutrientRemarks nutrients;
 
     BurdenWords(Burden burden) {
         this.burden = burden;
-        sources = new BurdenSources(burden);
+        all = new Sources();
+        sources = new BurdenSources(burden, all);
         it = burden.addition().count() == 1 ? "it" : "them";
         nutrients = new NutrientRemarks(burden, sources, it);
     }
 
     Advice advice() {
-        return new Advice(lead(), remarks(), figures(), working(), cautions(), sources.all());
+        List<Sentence> remarks = remarks();
+        sources.rest();
+        return new Advice(lead(), remarks, figures(), working(), cautions(), all.all());
     }
 
     // ── what to do ──
 
     private Sentence lead() {
-        if (burden.restless() > HALF) {
+        if (burden.restless() > Burden.MOST_DRAWS) {
             return Sentence.of(
                     "Add nothing yet: ammonia or nitrite would stand too high in the next weeks even without ",
                     it + ", in ",
                     share(burden.restless()),
                     " of the draws. Wait until tests show neither.");
         }
-        if (burden.saturation().with().middle() < SHORT_OF_AIR) {
+        if (burden.saturation().with().middle() < Burden.SHORT_OF_AIR) {
             return Sentence.of(
                     "Move more air over the water before you add " + it + ": on a usual night oxygen would fall to ",
                     told(percent(burden.saturation().with())),
@@ -123,7 +120,7 @@ final class BurdenWords {
         remarks.addAll(nutrients.remarks());
         remarks.add(night());
         remarks.addAll(OutageRemarks.of(burden, sources, it));
-        if (burden.restless() > 0 && burden.restless() <= HALF) {
+        if (burden.restless() > 0 && burden.restless() <= Burden.MOST_DRAWS) {
             remarks.add(Sentence.of(
                     "In ",
                     share(burden.restless()),
@@ -154,9 +151,9 @@ final class BurdenWords {
     private Sentence night() {
         double now = burden.saturation().with().middle();
         double grown = burden.grown().saturation().with().middle();
-        String act = now >= EASY_BREATHING && grown >= EASY_BREATHING
+        String act = now >= Burden.EASY_BREATHING && grown >= Burden.EASY_BREATHING
                 ? "The night's air is enough: "
-                : grown < SHORT_OF_AIR && now >= SHORT_OF_AIR
+                : grown < Burden.SHORT_OF_AIR && now >= Burden.SHORT_OF_AIR
                         ? "More air over the water will be needed as "
                                 + (it.equals("it") ? "it grows: " : "they grow: ")
                         : "Watch the nights: ";
@@ -168,7 +165,7 @@ final class BurdenWords {
                 " lower and with " + it + " grown by ",
                 told(milligrams(burden.grown().oxygen().less())),
                 ", to ",
-                told(percent(burden.grown().saturation().with())),
+                Sentence.figure(percent(burden.grown().saturation().with()), sources.night()),
                 " of saturation.");
     }
 

@@ -9,24 +9,15 @@ import org.tidewright.twin.forecast.Outlook.Range;
 
 /** Tells how much less time there is when the power fails. */
 final class OutageRemarks {
-    /** Less than this nobody has to act on, s. */
-    private static final double TELLABLE = 1800;
-
     private OutageRemarks() {}
 
     static List<Sentence> of(Burden burden, BurdenSources sources, String it) {
         return List.of(
-                told(
-                        burden.act(),
-                        burden.grown().act(),
-                        sources.limits().actOxygen(),
-                        "where you must act",
-                        sources,
-                        it),
+                told(burden.act(), burden.grown().act(), sources.actOxygen(), "where you must act", sources, it),
                 told(
                         burden.harm(),
                         burden.grown().harm(),
-                        sources.limits().harmOxygen(),
+                        sources.harmOxygen(),
                         "where animals come to harm",
                         sources,
                         it));
@@ -44,9 +35,9 @@ final class OutageRemarks {
                     level,
                     ", " + meaning + ", in the middle draw, neither with nor without " + it + ".");
         }
-        String act = young.sooner().middle() >= TELLABLE
+        String act = young.sooner().middle() >= Burden.LESS_TIME
                 ? "In an outage you have less time: "
-                : grown.sooner().middle() >= TELLABLE
+                : grown.sooner().middle() >= Burden.LESS_TIME
                         ? "In an outage you will have less time as " + (it.equals("it") ? "it grows: " : "they grow: ")
                         : "In an outage it makes no difference you would notice: ";
         return Sentence.of(

@@ -73,15 +73,37 @@ public final class Residents {
      * @throws java.util.concurrent.CancellationException once it is cancelled
      */
     public Burden with(Addition addition, Ensemble.Progress progress) {
+        return with(addition, List.of(), progress);
+    }
+
+    /**
+     * With animals that are to come together with others, and with all of them.
+     *
+     * @param others who come on the same day; what is told is of all
+     * @throws java.util.concurrent.CancellationException once it is cancelled
+     */
+    public Burden with(Addition addition, List<Addition> others, Ensemble.Progress progress) {
         Steps steps = new Steps(progress, draws.size() + 2 * OxygenOutage.DRAWS);
-        Plan young = Joined.young(plan, addition);
-        Plan grown = Joined.grown(plan, addition);
+        Plan young = plan;
+        Plan grown = plan;
+        double youngMass = 0;
+        double grownMass = 0;
+        for (Addition each : Stream.concat(others.stream(), Stream.of(addition)).toList()) {
+            young = Joined.young(young, each);
+            grown = Joined.grown(grown, each);
+            youngMass += each.count() * each.mass();
+            grownMass += each.count() * each.grown();
+        }
+        Masses masses = new Masses(youngMass, grownMass);
         SystemTwin withYoung = SystemTwin.of(young);
         SystemTwin withGrown = SystemTwin.of(grown);
-        List<Outcome> outcomes =
-                Ensemble.each(draws.size(), draw -> outcome(draws.get(draw), addition, withYoung, withGrown), steps);
+        List<Outcome> outcomes = Ensemble.each(
+                draws.size(), draw -> outcome(draws.get(draw), addition.day(), masses, withYoung, withGrown), steps);
         return Burden.of(plan, lately, addition, outcomes, outage, outage.of(young, steps), outage.of(grown, steps));
     }
+
+    /** Of all that come, as they come and grown. */
+    private record Masses(double young, double grown) {}
 
     /**
      * What one draw tells.
@@ -103,18 +125,18 @@ public final class Residents {
             Weeks grown,
             boolean brokenOff) {}
 
-    private static Outcome outcome(Drawn drawn, Addition addition, SystemTwin withYoung, SystemTwin withGrown) {
-        Arrivals arrivals = new Arrivals(drawn.begun(), withYoung, addition.count() * addition.mass());
+    private static Outcome outcome(Drawn drawn, int day, Masses masses, SystemTwin withYoung, SystemTwin withGrown) {
+        Arrivals arrivals = new Arrivals(drawn.begun(), withYoung, masses.young());
         Course young = arrivals.today();
-        Course grown = new Arrivals(drawn.begun(), withGrown, addition.count() * addition.grown()).today();
+        Course grown = new Arrivals(drawn.begun(), withGrown, masses.grown()).today();
         boolean sound = Stream.of(drawn.course(), young, grown).allMatch(course -> course.brokenOff() == null);
-        Peaks without = Peaks.of(drawn.course(), addition.day());
+        Peaks without = Peaks.of(drawn.course(), day);
         Peaks today = Peaks.of(young, 0);
         // Where it is not calm without them, it is not for want of waiting.
         boolean waits = sound && without.isCalm() && !today.isCalm();
         return new Outcome(
                 without,
-                sound && addition.day() > 0 ? arrivals.peaks(addition.day()) : today,
+                sound && day > 0 ? arrivals.peaks(day) : today,
                 waits ? arrivals.laterCalmDay() : 0,
                 Weeks.of(drawn.course()),
                 Weeks.of(young),

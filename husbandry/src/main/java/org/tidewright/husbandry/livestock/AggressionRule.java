@@ -24,6 +24,13 @@ final class AggressionRule implements Rule {
     private static final double LIKE_FOOD = 1.2;
     private static final double RESIDENT = 1.3;
     private static final double NEWCOMER = 0.8;
+    /** The fiercest rule the most peaceful. */
+    private static final double BULLIED = 2;
+
+    private static final int FIERCEST = 5;
+
+    private static final int TIMID = 1;
+
     /** One that goes for others of this sort, by what is known of it. */
     private static final double KNOWN_FOR_IT = 1.3;
 
@@ -82,7 +89,9 @@ final class AggressionRule implements Rule {
         double needed = Math.max(one.space().tankVolume(), other.space().tankVolume());
         double space = clipped(needed / home.water(), 0.3, 2);
         double known = isKnownForIt(one, other, from, to) ? KNOWN_FOR_IT : 1;
-        return one.temper().temperament() * kinship * shape * food * size * space * known;
+        double bullied =
+                one.temper().temperament() == FIERCEST && other.temper().temperament() == TIMID ? BULLIED : 1;
+        return one.temper().temperament() * kinship * shape * food * size * space * known * bullied;
     }
 
     /** Coloured alike in two ways or more: one takes the other for a rival, whatever its family. */

@@ -37,6 +37,11 @@ public record Animals(Species species, int count, @Unit("m") double length) {
         return Math.max(length, fish().size().usual());
     }
 
+    /** Whether nobody means to keep it: what comes with rock or is dangerous, step 0 of difficulty. */
+    boolean isPest() {
+        return !isFish() && species.care().difficulty() == 0;
+    }
+
     public boolean isKind(Animals other) {
         return species.name().scientific().equals(other.species().name().scientific());
     }

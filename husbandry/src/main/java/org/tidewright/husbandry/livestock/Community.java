@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.tidewright.husbandry.burden.Lately;
 import org.tidewright.husbandry.journal.Event;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.plan.model.Inhabitants;
@@ -20,13 +23,23 @@ import org.tidewright.seawater.unit.Unit;
  *
  * @param residents of known species, fish at the length they will have reached
  * @param unknown names that no species of the catalogue goes by; nothing is judged of them
+ * @param arrivals fish that came within the last eight weeks, the first first
  */
-public record Community(List<Animals> residents, List<String> unknown) {
+public record Community(List<Animals> residents, List<String> unknown, Experience experience, List<Arrival> arrivals) {
     private static final double DAYS_A_YEAR = 365.25;
+
+    /** Who has lived somewhere for so long thrives there; ours. */
+    private static final int HALF_A_YEAR = 182;
+
+    private static final int YEAR = 365;
+
+    /** Fish that came on a day. */
+    public record Arrival(LocalDate day, Animals fish) {}
 
     public Community {
         residents = List.copyOf(residents);
         unknown = List.copyOf(unknown);
+        arrivals = List.copyOf(arrivals);
     }
 
     /** As it stands on a day. */
@@ -39,12 +52,18 @@ public record Community(List<Animals> residents, List<String> unknown) {
                 plan.inhabitants() == null ? null : plan.inhabitants().counted();
         for (Line line : lines) {
             LocalDate day = line.at().atZoneSameInstant(zone).toLocalDate();
-            if (line.event() instanceof Event.AnimalMoved moved && (counted == null || !day.isBefore(counted))) {
-                gathering.moved(moved, day);
+            if (line.event() instanceof Event.AnimalMoved moved) {
+                gathering.remember(moved, day);
+                if (counted == null || !day.isBefore(counted)) {
+                    gathering.moved(moved, day);
+                }
             }
         }
         return new Community(
-                gathering.residents, gathering.unknown.stream().distinct().toList());
+                gathering.residents,
+                gathering.unknown.stream().distinct().toList(),
+                gathering.experience(),
+                gathering.arrivals);
     }
 
     private static final class Gathering {
@@ -52,6 +71,9 @@ public record Community(List<Animals> residents, List<String> unknown) {
         private final LocalDate today;
         private final List<Animals> residents = new ArrayList<>();
         private final List<String> unknown = new ArrayList<>();
+        private final List<Arrival> arrivals = new ArrayList<>();
+        private final List<Animals> died = new ArrayList<>();
+        private final Set<Species> fresh = new HashSet<>();
 
         Gathering(Catalogue catalogue, LocalDate today) {
             this.catalogue = catalogue;
@@ -112,6 +134,33 @@ public record Community(List<Animals> residents, List<String> unknown) {
             } else {
                 gone(species, moved.count());
             }
+        }
+
+        /** Who came lately, whoever counts them by now, and who died. */
+        void remember(Event.AnimalMoved moved, LocalDate day) {
+            Species species = catalogue.find(moved.animal()).orElse(null);
+            long ago = ChronoUnit.DAYS.between(day, today);
+            if (species == null || ago < 0) {
+                return;
+            }
+            if (moved.move() == Event.Move.DIED && ago <= YEAR) {
+                died.add(new Animals(species, moved.count(), 0));
+            } else if (moved.move() == Event.Move.ARRIVED && ago < HALF_A_YEAR) {
+                fresh.add(species);
+                if (species instanceof FishSpecies fish && ago <= Lately.FOLLOWED) {
+                    double length = moved.length() == null ? Candidates.sold(fish) : moved.length();
+                    arrivals.add(new Arrival(day, new Animals(species, moved.count(), length)));
+                }
+            }
+        }
+
+        /** Of a kind that came lately nobody says which of them are old. */
+        Experience experience() {
+            return new Experience(
+                    residents.stream()
+                            .filter(each -> !fresh.contains(each.species()))
+                            .toList(),
+                    died);
         }
 
         /** The last to come is the first to be missed; which of them it was, nobody says. */

@@ -1,5 +1,7 @@
 package org.tidewright.husbandry.livestock;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
@@ -10,6 +12,9 @@ import org.tidewright.seawater.unit.Unit;
 
 /** Pieces that the sentences of many rules are made of. */
 final class Facts {
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter OF_YEAR = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
     private Facts() {}
 
     /** The letter of what a fact of the catalogue rests on. */
@@ -34,6 +39,11 @@ final class Facts {
     static String months(@Unit("month") double months) {
         long whole = Math.round(months);
         return whole + (whole == 1 ? " month" : " months");
+    }
+
+    /** A day, with its year where that is not this one. */
+    static String date(LocalDate day, LocalDate today) {
+        return (day.getYear() == today.getYear() ? DATE : OF_YEAR).format(day);
     }
 
     /** At the beginning of a sentence. */

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.plan.species.FishSpecies;
 import org.tidewright.plan.species.FoodKind;
+import org.tidewright.plan.species.InvertebrateSpecies;
 import org.tidewright.plan.species.Species;
 
 /** Whether it gets what it eats, as often as it eats. */
@@ -23,6 +24,14 @@ final class FeedingRule implements Rule {
     /** From this step on it does not live on what it takes beside it; this project's own. */
     private static final int DEMANDING = 5;
 
+    private static final Set<FoodKind> GROWN_HERE = Set.of(FoodKind.FILM, FoodKind.DETRITUS, FoodKind.ALGAE);
+
+    /** From this step on such grazers are known to starve. */
+    private static final int HUNGRY = 3;
+
+    /** Floor over the square of its size that a wandering grazer needs; this project's own, after what is said of single kinds. */
+    private static final double GROUND = 8;
+
     private static final Set<FoodKind> NOT_TO_BE_HAD = Set.of(FoodKind.POLYPS, FoodKind.SPONGES, FoodKind.PARASITES);
 
     @Override
@@ -35,13 +44,22 @@ final class FeedingRule implements Rule {
         if (seen.candidate().isFish()) {
             meals(seen, fare, findings);
             table(seen, findings);
+        } else {
+            ground(seen, fare, findings);
         }
         return findings;
     }
 
     private static void food(Situation seen, Species.Fare fare, FoodKind food, List<Finding> findings) {
         Home home = seen.home();
-        if (NOT_TO_BE_HAD.contains(food)) {
+        if (food == FoodKind.PEST && seen.invertebrates().noneMatch(each -> isItsPest(fare, each))) {
+            findings.add(finding(
+                    seen,
+                    Call.NO,
+                    "It eats one pest and nothing else, and none is counted here.",
+                    "It starves in weeks.",
+                    null));
+        } else if (NOT_TO_BE_HAD.contains(food)) {
             boolean alone = fare.foods().stream().allMatch(NOT_TO_BE_HAD::contains)
                     || seen.candidate().species().care().difficulty() >= DEMANDING;
             findings.add(finding(
@@ -80,6 +98,30 @@ final class FeedingRule implements Rule {
                     "Without them it grows thin and falls ill.",
                     Sentence.of("Give sheets of seaweed every day.")));
         }
+    }
+
+    /** Stars and slugs that live on what rock and sand grow, and on nothing a keeper gives, need much of it. */
+    private static void ground(Situation seen, Species.Fare fare, List<Finding> findings) {
+        InvertebrateSpecies animal = seen.candidate().invertebrate();
+        InvertebrateSpecies.Extent extent = animal.extent();
+        boolean grazes =
+                (animal.group() == InvertebrateSpecies.Group.STAR || animal.group() == InvertebrateSpecies.Group.SLUG)
+                        && !fare.foods().isEmpty()
+                        && GROWN_HERE.containsAll(fare.foods())
+                        && animal.care().difficulty() >= HUNGRY;
+        double floor = seen.home().length() * seen.home().width();
+        if (grazes && extent != null && floor < GROUND * extent.most() * extent.most()) {
+            findings.add(finding(
+                    seen,
+                    Call.NO,
+                    "Your tank grows too little for it to graze.",
+                    "It eats the ground bare in weeks and starves: nothing you feed takes its place.",
+                    null));
+        }
+    }
+
+    private static boolean isItsPest(Species.Fare fare, Animals resident) {
+        return resident.isPest() && fare.eats().stream().anyMatch(resident.invertebrate()::isPreyOf);
     }
 
     private static boolean isGrazer(FishSpecies fish) {

@@ -1,7 +1,6 @@
 package org.tidewright.husbandry.livestock;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Sentence;
 
@@ -29,10 +28,6 @@ public record Finding(
 
     /** Letters of what it rests on, in the order they are spoken. */
     public List<String> sources() {
-        return Stream.concat(what.parts().stream(), why.parts().stream())
-                .map(part -> part instanceof Sentence.Part.Reference reference ? reference.source() : "")
-                .filter(key -> !key.isEmpty())
-                .distinct()
-                .toList();
+        return Sentence.of(what, why).sources();
     }
 }

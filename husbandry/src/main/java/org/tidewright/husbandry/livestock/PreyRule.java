@@ -47,7 +47,7 @@ final class PreyRule implements Rule {
     private static void add(
             List<Finding> findings, Situation seen, Animals eater, Animals eaten, boolean newcomerEaten) {
         Call call = eats(eater, eaten);
-        if (call == Call.YES) {
+        if (call == Call.YES || (eaten.isPest() && !newcomerEaten)) {
             return;
         }
         String rule = rule(eaten, newcomerEaten);

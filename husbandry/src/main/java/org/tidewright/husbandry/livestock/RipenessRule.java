@@ -111,19 +111,37 @@ final class RipenessRule implements Rule {
         if (care.difficulty() < DEMANDING || care.after().isEmpty()) {
             return;
         }
+        Experience experience = seen.setting().experience();
         // A coral grows beside the easier one; easier fish may have been kept in another tank.
         boolean waits = !seen.candidate().isFish();
-        boolean kept = seen.residents().stream().anyMatch(resident -> isEasier(seen, resident, care));
-        if (!kept) {
+        if (experience.thriving().stream().noneMatch(each -> isEasier(seen, each, care))) {
+            boolean here = seen.residents().stream().anyMatch(each -> isEasier(seen, each, care));
             findings.add(Finding.of(
                             "after",
                             waits ? Call.NOT_YET : Call.MIND,
-                            Sentence.of("No easier kind has lived here yet."),
+                            Sentence.of(
+                                    here
+                                            ? "No easier kind has lived here for half a year yet."
+                                            : "No easier kind has lived here yet."),
                             Sentence.of(
                                     "What an easier one shows you costs less to learn.",
                                     Facts.source(seen, "Care", care.source())))
-                    .becomes(Sentence.of("Keep " + String.join(" or ", care.after()) + " for half a year first.")));
+                    .becomes(Sentence.of(
+                            here
+                                    ? "Let the easier one live half a year here first."
+                                    : "Keep " + String.join(" or ", care.after()) + " for half a year first.")));
         }
+        experience.died().stream()
+                .filter(each -> isEasier(seen, each, care))
+                .findFirst()
+                .ifPresent(each -> findings.add(Finding.of(
+                        "after",
+                        Call.MIND,
+                        Sentence.of("An easier kind died here within the year: "
+                                + each.species().name().common() + "."),
+                        Sentence.of(
+                                "Find out why before you buy a harder one.",
+                                Facts.source(seen, "Care", care.source())))));
     }
 
     private static boolean isEasier(Situation seen, Animals resident, Species.Care care) {

@@ -29,7 +29,8 @@ final class RoomRule implements Rule {
         Home home = seen.home();
         double grown = seen.candidate().grown();
         double needed = Math.max(fish.space().tankLength(), lengths(fish) * grown);
-        boolean turns = home.width() >= grown;
+        // An eel bends.
+        boolean turns = fish.temper().shape() == FishSpecies.Shape.EEL || home.width() >= grown;
         List<Finding> findings = new ArrayList<>();
         if (home.length() < LENGTH_ENOUGH * needed
                 || !turns

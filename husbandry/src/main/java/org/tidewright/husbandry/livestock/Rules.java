@@ -2,7 +2,7 @@ package org.tidewright.husbandry.livestock;
 
 import java.util.List;
 
-/** All rules that need no run of the twin, in the order a keeper would ask. */
+/** All rules, in the order a keeper would ask. */
 final class Rules {
     static final List<Rule> ALL = List.of(
             new DeadlyRule(),
@@ -16,6 +16,9 @@ final class Rules {
             new RipenessRule(),
             new CoverRule(),
             new SandRule(),
+            new PlaceRule(),
+            new WaterRule(),
+            new QuarantineRule(),
             new HazardRule());
 
     private Rules() {}

@@ -3,9 +3,11 @@ package org.tidewright.husbandry.livestock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.advice.Sources;
+import org.tidewright.husbandry.burden.Burden;
 
 /**
  * Whether a candidate may come.
@@ -30,10 +32,14 @@ public record Verdict(
         sources = List.copyOf(sources);
     }
 
-    /** By all rules that need no run of the twin. */
-    public static Verdict of(Animals candidate, Home home, List<Animals> residents) {
+    /**
+     * By all rules.
+     *
+     * @param burden what it would do to the water; null where the twin was not asked
+     */
+    public static Verdict of(Animals candidate, Setting setting, @Nullable Burden burden) {
         Sources sources = new Sources();
-        Situation seen = new Situation(candidate, home, residents, sources);
+        Situation seen = new Situation(candidate, setting, burden, sources);
         List<Finding> findings = new ArrayList<>();
         Rules.ALL.forEach(rule -> findings.addAll(rule.judge(seen)));
         findings.sort(Comparator.comparing(Finding::call).reversed());

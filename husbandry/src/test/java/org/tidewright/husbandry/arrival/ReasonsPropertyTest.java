@@ -63,7 +63,7 @@ class ReasonsPropertyTest {
         return new Arrival(arrival.id(), arrival.tank(), in, out, List.of(), Stage.PLANNED);
     }
 
-    /** A pattern that the checker's fault has where it is the same rule. */
+    /** A pattern that the checker's fault has where it is the same rule. Who must be second also keeps the gap of additions. */
     private static String words(ArrivalPlan plan, Reason reason) {
         if (reason instanceof Shared shared) {
             return words(plan, shared.why());
@@ -76,7 +76,7 @@ class ReasonsPropertyTest {
         } else if (reason instanceof Budget budget) {
             return budget.month() + " costs";
         } else if (reason instanceof ComesAfter after) {
-            return "too soon after " + after.id();
+            return "too soon after " + after.id() + "|too near";
         } else if (reason instanceof TimidFirst timid) {
             return timid.id() + ".*(wrong order)|too near";
         } else if (reason instanceof Prey prey) {

@@ -4,74 +4,21 @@ import static java.lang.Double.POSITIVE_INFINITY;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.tidewright.husbandry.TestPlans;
 import org.tidewright.husbandry.advice.Advice;
 import org.tidewright.husbandry.advice.Sentence;
-import org.tidewright.plan.model.Plan;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.twin.forecast.Outlook.Range;
 
 /** What is said of burdens made by hand: the act first, and the same words whichever the reason. */
 class BurdenWordsTest {
-    /** Soft corals and hammers: nitrate is held under 15 and phosphate under 0.12 mg/L by custom. */
-    private static final Plan NANO = TestPlans.example("window-nano");
-
-    private Addition addition = Addition.today(0.01, 1, 0.08);
-    private Range calm = all(0);
-    private double calmToday = 1;
-    private double restless = 0;
-    private double saturation = 90;
-    private double grownSaturation = 88;
-    private double nitrate = 8;
-    private double grownNitrate = 10;
-    private double ammonia = 0.02;
-    private double hoursWithout = 8;
-    private double hours = 7.8;
-    private int endedEarly = 0;
+    private final HandMadeBurden made = new HandMadeBurden();
 
     private static Range all(double value) {
-        return new Range(value, value, value);
-    }
-
-    private static Compared compared(double without, double with) {
-        return new Compared(all(without), all(with), all(with - without));
-    }
-
-    private static Sooner sooner(double without, double with) {
-        return Sooner.of(new double[] {3600 * without}, new double[] {3600 * with});
-    }
-
-    private Burden burden() {
-        return new Burden(
-                NANO,
-                Lately.NOTHING,
-                addition,
-                Residents.usualOutage(),
-                compared(0.01, ammonia),
-                compared(0.001, 0.002),
-                compared(0.01, 0.02),
-                calm,
-                calmToday,
-                restless,
-                compared(7, nitrate),
-                compared(0.05, 0.06),
-                compared(6.2, 6.1),
-                compared(91, saturation),
-                sooner(hoursWithout, hours),
-                sooner(hoursWithout, hours),
-                new Burden.Grown(
-                        compared(7, grownNitrate),
-                        compared(0.05, 0.07),
-                        compared(6.2, 6.0),
-                        compared(91, grownSaturation),
-                        sooner(hoursWithout, hours),
-                        sooner(hoursWithout, hours)),
-                13,
-                endedEarly);
+        return HandMadeBurden.all(value);
     }
 
     private Advice advice() {
-        return burden().advice();
+        return made.burden().advice();
     }
 
     private String lead() {
@@ -100,102 +47,102 @@ class BurdenWordsTest {
 
     @Test
     void severalAreThem() {
-        addition = Addition.today(0.01, 3, 0.08);
+        made.addition = Addition.today(0.01, 3, 0.08);
         assertThat(lead()).startsWith("Add them today");
-        grownNitrate = 20;
+        made.grownNitrate = 20;
         assertThat(remarks()).contains("as they grow: ").contains("with them grown");
     }
 
     @Test
     void whatNeedsTimeIsToldItsDay() {
-        calm = new Range(0, 7, 21);
-        calmToday = 0.4;
+        made.calm = new Range(0, 7, 21);
+        made.calmToday = 0.4;
         assertThat(lead()).startsWith("Wait with it until day\u00a021: the bacteria are still catching up");
-        addition = addition.on(28);
+        made.addition = made.addition.on(28);
         assertThat(lead()).startsWith("Add it on day\u00a028, and not before day\u00a021, as far as ammonia goes");
     }
 
     @Test
     void whereSomeDrawsNeverCalmItIsUpToTheTests() {
-        calm = new Range(0, 0, POSITIVE_INFINITY);
-        calmToday = 0.9;
+        made.calm = new Range(0, 0, POSITIVE_INFINITY);
+        made.calmToday = 0.9;
         assertThat(lead())
                 .startsWith("Add it today only if you will test")
                 .contains("in 90\u00a0% of the draws")
                 .contains("waiting would not help");
-        calm = new Range(0, 14, POSITIVE_INFINITY);
+        made.calm = new Range(0, 14, POSITIVE_INFINITY);
         assertThat(lead()).startsWith("Wait with it until day\u00a014 at least");
     }
 
     @Test
     void whatTheBacteriaNeverFollowIsNotAdded() {
-        calm = all(POSITIVE_INFINITY);
-        calmToday = 0;
+        made.calm = all(POSITIVE_INFINITY);
+        made.calmToday = 0;
         assertThat(lead()).startsWith("Do not add it as things are").contains("Fewer or smaller ones at a time");
     }
 
     @Test
     void waterThatIsNotCalmByItselfTakesNothing() {
-        restless = 0.6;
+        made.restless = 0.6;
         assertThat(lead()).startsWith("Add nothing yet").contains("60\u00a0% of the draws");
-        restless = 0.2;
+        made.restless = 0.2;
         assertThat(lead()).startsWith("Add it today");
         assertThat(remarks()).contains("In 20\u00a0% of the draws ammonia or nitrite is not calm even without it");
     }
 
     @Test
     void shortOfAirComesBeforeAmmonia() {
-        saturation = 58;
+        made.saturation = 58;
         assertThat(lead())
                 .startsWith("Move more air over the water before you add it")
                 .contains("58\u00a0%")
                 .contains("91\u00a0%");
-        saturation = 70;
+        made.saturation = 70;
         assertThat(lead()).startsWith("Add it today");
         assertThat(remarks()).contains("Watch the nights: ");
-        grownSaturation = 55;
+        made.grownSaturation = 55;
         assertThat(remarks()).contains("More air over the water will be needed as it grows: ");
     }
 
     @Test
     void nutrientsOutOfTheirRangeComeFirst() {
-        nitrate = 18;
+        made.nitrate = 18;
         assertThat(lead()).startsWith("Take out more nitrate before you add it; ammonia is no hindrance today: ");
         assertThat(remarks())
                 .contains(
                         "Take out more nitrate first: after twelve weeks it stands at 7.0\u00a0mg/L\u00a0(7.0–7.0) without it, with it by 11.0\u00a0mg/L");
         // Out of the range without it already, and no test can tell what it does.
-        nitrate = 8;
-        grownNitrate = 8.5;
+        made.nitrate = 8;
+        made.grownNitrate = 8.5;
         assertThat(remarks()).contains("Leave nitrate to itself");
-        grownNitrate = 18;
+        made.grownNitrate = 18;
         assertThat(lead()).startsWith("Add it today");
         assertThat(remarks()).contains("Be ready to take out more nitrate as it grows");
     }
 
     @Test
     void aTestThatWillShowAmmoniaIsTold() {
-        ammonia = 0.1;
+        made.ammonia = 0.1;
         assertThat(remarks()).contains("A test will show ammonia: 0.100\u00a0mg/L");
-        ammonia = 0.099;
+        made.ammonia = 0.099;
         assertThat(remarks()).contains("A test should show no ammonia");
     }
 
     @Test
     void anOutageIsToldByTheTimeItCosts() {
-        hours = 7.4;
+        made.hours = 7.4;
         assertThat(remarks())
                 .contains("In an outage you have less time: oxygen falls to ")
                 .contains("where you must act, after 8.0");
-        hoursWithout = POSITIVE_INFINITY;
+        made.hoursWithout = POSITIVE_INFINITY;
         assertThat(remarks()).contains("where you must act, not before it is over without it, after 7.4");
-        hours = POSITIVE_INFINITY;
+        made.hours = POSITIVE_INFINITY;
         assertThat(remarks()).contains("oxygen does not fall to");
     }
 
     @Test
     void leftOutDrawsAreTold() {
-        endedEarly = 2;
+        made.endedEarly = 2;
         assertThat(remarks()).contains("2 more draws came to a state no law of the twin holds for");
     }
 

@@ -87,4 +87,25 @@ class CommunityTest {
                 .singleElement()
                 .satisfies(tang -> assertThat(tang.length()).isCloseTo(0.0864, within(2e-4)));
     }
+
+    @Test
+    void whoCameLatelyHasNotThrivedYetAndWhoDiedIsRemembered() {
+        Community community = of(
+                plan("    - {name: clowns, species: Amphiprion ocellaris, length: 6 cm, count: 2}\n"),
+                moved("2026-01-10", "Chromis viridis", 2, Event.Move.DIED, null),
+                moved("2025-01-10", "Zebrasoma flavescens", 1, Event.Move.DIED, null),
+                moved("2026-10-20", "Gramma loreto", 1, Event.Move.ARRIVED, 0.05),
+                moved("2026-06-20", "Elacatinus oceanops", 1, Event.Move.ARRIVED, 0.03));
+        assertThat(community.experience().thriving())
+                .filteredOn(Animals::isFish)
+                .extracting(each -> each.species().name().scientific())
+                .containsExactly("Amphiprion ocellaris");
+        assertThat(community.experience().died())
+                .extracting(each -> each.count() + " " + each.species().name().scientific())
+                .containsExactly("2 Chromis viridis");
+        assertThat(community.arrivals()).singleElement().satisfies(arrival -> {
+            assertThat(arrival.day()).isEqualTo(LocalDate.of(2026, 10, 20));
+            assertThat(arrival.fish().length()).isEqualTo(0.05);
+        });
+    }
 }

@@ -16,7 +16,6 @@ class PanelHeldApartTest {
         assertThat(PanelJudge.differing(outcomes))
                 .containsExactlyInAnyOrder(
                         "condy_anemone_in_reef_nano",
-                        "linckia_in_young_nano",
                         "peppermint_shrimps_with_arc_eye_hawkfish",
                         "seahorses_with_bubble_tip");
         assertThat(PanelJudge.forAnotherReason(outcomes)).hasSizeLessThanOrEqualTo(4);

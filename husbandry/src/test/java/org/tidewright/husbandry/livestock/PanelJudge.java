@@ -1,5 +1,6 @@
 package org.tidewright.husbandry.livestock;
 
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +16,8 @@ final class PanelJudge {
     private static final double COOLEST = 23;
 
     private static final double WARMEST = 26;
+
+    private static final LocalDate TODAY = LocalDate.of(2026, 3, 2);
 
     private PanelJudge() {}
 
@@ -80,7 +83,7 @@ final class PanelJudge {
                 foods.contains(Home.Given.MANY_SMALL) ? 3 : 1.5);
         List<Animals> residents =
                 judged.residents().stream().map(PanelJudge::animals).toList();
-        Verdict verdict = Verdict.of(animals(judged.candidate()), home, residents);
+        Verdict verdict = Verdict.of(animals(judged.candidate()), Setting.of(TODAY, home, residents), null);
         Set<String> reasons = verdict.findings().stream()
                 .filter(finding -> finding.call() == verdict.call())
                 .map(Finding::rule)

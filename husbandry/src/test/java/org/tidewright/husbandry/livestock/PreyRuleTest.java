@@ -3,6 +3,7 @@ package org.tidewright.husbandry.livestock;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tidewright.plan.model.Cover;
@@ -19,7 +20,10 @@ class PreyRuleTest {
         Home home = new Home(2, 0.7, 0.6, 0.8, Cover.NET, 0.05, 60, 24, 26, 24.0, null, java.util.Set.of(), 2);
         return new PreyRule()
                 .judge(new Situation(
-                        candidate, home, List.of(residents), new org.tidewright.husbandry.advice.Sources()));
+                        candidate,
+                        Setting.of(LocalDate.of(2026, 3, 2), home, List.of(residents)),
+                        null,
+                        new org.tidewright.husbandry.advice.Sources()));
     }
 
     /** A lionfish of 20 cm with 0.30 swallows 0.30 · 0.80 · 20 = 4.8 cm; a chromis of 6 cm is 0.42 · 6 = 2.5 cm deep. */

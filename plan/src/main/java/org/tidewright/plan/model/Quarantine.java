@@ -45,4 +45,10 @@ public record Quarantine(
     public @Unit("d") int dryDays() {
         return dry == null ? USUAL_DRY : (int) Math.round(dry.in("s") / DAY);
     }
+
+    /** Whether it serves a system, told by its name or by the name of its folder. */
+    public boolean isFor(String name, String id) {
+        String served = serves.strip();
+        return served.equalsIgnoreCase(name) || served.equalsIgnoreCase(id);
+    }
 }

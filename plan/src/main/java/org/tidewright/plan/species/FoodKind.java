@@ -11,6 +11,8 @@ public enum FoodKind {
     POLYPS("coral polyps"),
     SPONGES("sponges"),
     PARASITES("parasites of other fish"),
+    /** One kind of animal that nobody means to keep. */
+    PEST("one pest"),
     DETRITUS("detritus"),
     FILM("films of algae"),
     DISSOLVED("what is dissolved in the water");

@@ -47,7 +47,7 @@ final class CatalogueWords {
                     "form",
                     words("branching_acropora pocillopora stylophora branching_montipora plating_montipora"
                             + " massive_porites euphyllia lobophyllia favites soft")),
-            Map.entry("foods", words("dissolved plankton phytoplankton meaty algae detritus film")),
+            Map.entry("foods", words("dissolved plankton phytoplankton meaty algae detritus film pest")),
             Map.entry("eats", PREY),
             Map.entry("may_eat", PREY),
             Map.entry("social", words("single pair group")),

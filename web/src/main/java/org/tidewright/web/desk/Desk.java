@@ -10,6 +10,7 @@ import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Journal;
 import org.tidewright.husbandry.journal.Photos;
 import org.tidewright.husbandry.journal.ProbeLog;
+import org.tidewright.husbandry.livestock.Community;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientReport;
@@ -71,6 +72,9 @@ public interface Desk {
 
     /** Ammonia in a quarantine tank, by the twin of its plan. */
     BareTankWater bareTank(Plan plan);
+
+    /** What animals that may come would do to the water, by the twin of a plan with who lives there today. */
+    WaterSoon waterWith(Plan plan, Community community);
 
     /** Where lines about all systems are kept. */
     Journal journal();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.tidewright.husbandry.journal.Kind;
 import org.tidewright.husbandry.journal.Line;
 import org.tidewright.husbandry.journal.Span;
+import org.tidewright.husbandry.livestock.Isolation;
 import org.tidewright.husbandry.quarantine.FallowState;
 import org.tidewright.husbandry.quarantine.QuarantineStudy;
 import org.tidewright.plan.model.Quarantine;
@@ -41,11 +42,13 @@ public final class Boxes {
                 .findFirst();
     }
 
-    /** By its name, or by the name of its folder. */
     private static boolean isMeant(Quarantine quarantine, SystemView view) {
-        String name = quarantine.serves().strip();
-        return name.equalsIgnoreCase(view.entry().name())
-                || name.equalsIgnoreCase(view.entry().id());
+        return quarantine.isFor(view.entry().name(), view.entry().id());
+    }
+
+    /** What the rules for new animals know of quarantine. */
+    static Isolation isolation(Desk desk, SystemView display) {
+        return Isolation.of(serving(desk, display).stream().map(Box::study).toList(), fallows(desk, display));
     }
 
     /** What is known of a quarantine tank. */

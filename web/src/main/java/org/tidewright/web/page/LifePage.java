@@ -18,14 +18,15 @@ import org.tidewright.husbandry.livestock.Candidates;
 import org.tidewright.husbandry.livestock.Community;
 import org.tidewright.husbandry.livestock.Home;
 import org.tidewright.husbandry.livestock.Homes;
+import org.tidewright.husbandry.livestock.Setting;
 import org.tidewright.husbandry.livestock.ShoppingList;
 import org.tidewright.husbandry.livestock.Steadiness;
-import org.tidewright.husbandry.livestock.Verdict;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.species.Catalogue;
 import org.tidewright.plan.species.Species;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
+import org.tidewright.web.desk.WaterSoon;
 
 /**
  * Who lives here, and whether somebody else may come.
@@ -34,6 +35,7 @@ import org.tidewright.web.desk.SystemView;
  * @param faults of what was typed
  * @param ownFaults of the keeper's own species files
  * @param unknown residents that no species goes by, so that nothing is judged of them
+ * @param late whether the twin still works out what a candidate would do to the water
  * @param names of all species, to choose from
  */
 public record LifePage(
@@ -45,6 +47,7 @@ public record LifePage(
         List<VerdictPart> verdicts,
         List<Resident> residents,
         List<String> unknown,
+        boolean late,
         List<String> names) {
     private static final int MOST = 20;
 
@@ -62,13 +65,16 @@ public record LifePage(
         LocalDate today = LocalDate.now(desk.clock());
         List<Line> lines = desk.journal().lines(view.entry().id(), Span.EVER, EnumSet.allOf(Kind.class));
         Community community = Community.of(view.plan(), lines, species.catalogue(), today, zone);
+        // Asked for even where nobody is a candidate yet, so that the twin has begun before one is.
+        WaterSoon water = desk.waterWith(view.plan(), community);
         List<String> faults = new ArrayList<>();
         List<Animals> candidates = candidates(typed, species.catalogue(), faults);
         List<VerdictPart> verdicts = List.of();
         if (faults.isEmpty() && !candidates.isEmpty()) {
             Home home = Homes.of(view.plan(), Homes.age(lines, today, zone), Steadiness.alkalinity(desk.water(view)));
-            List<Verdict> judged = ShoppingList.judge(candidates, home, community.residents());
-            verdicts = VerdictPart.of(judged, home, units);
+            Setting setting =
+                    Setting.of(today, view.plan(), home, community, species.catalogue(), Boxes.isolation(desk, view));
+            verdicts = VerdictPart.of(ShoppingList.judge(candidates, setting, water), home, units);
         }
         return new LifePage(
                 Reader.href(view.entry()) + "/life",
@@ -81,6 +87,7 @@ public record LifePage(
                         .map(each -> resident(each, units))
                         .toList(),
                 community.unknown(),
+                water.isLate(),
                 names(species.catalogue()));
     }
 

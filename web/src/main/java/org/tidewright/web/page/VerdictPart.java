@@ -56,7 +56,7 @@ public record VerdictPart(
                 mark(verdict.call()),
                 lead(verdict, units),
                 verdict.becomes().stream()
-                        .map(change -> SentenceMarkup.of(change, units))
+                        .map(change -> SentenceMarkup.of(change.withoutSources(), units))
                         .toList(),
                 verdict.findings().stream()
                         .map(finding -> reason(finding, suffix, units))
@@ -75,7 +75,7 @@ public record VerdictPart(
     private static Markup lead(Verdict verdict, UnitSystem units) {
         return verdict.call() == Call.YES
                 ? Markup.words("Nothing that is known speaks against it.")
-                : SentenceMarkup.of(verdict.findings().get(0).what(), units);
+                : SentenceMarkup.of(verdict.findings().get(0).what().withoutSources(), units);
     }
 
     private static String taken(Animals candidate, UnitSystem units) {
@@ -86,13 +86,12 @@ public record VerdictPart(
     }
 
     private static Reason reason(Finding finding, String suffix, UnitSystem units) {
-        List<String> keys = finding.sources().stream().map(key -> key + suffix).toList();
         return new Reason(
                 mark(finding.call()),
                 label(finding.call()),
                 finding.call() == Call.YES,
-                SentenceMarkup.of(finding.what(), units),
-                SentenceMarkup.of(finding.why(), keys, units));
+                SentenceMarkup.of(finding.what().withSources(key -> key + suffix), units),
+                SentenceMarkup.of(finding.why().withSources(key -> key + suffix), units));
     }
 
     private static String word(Call call) {

@@ -11,6 +11,9 @@ import org.tidewright.web.page.Reader;
 
 /** Who lives in a system, and whether somebody else may come. */
 public final class LifeRoutes {
+    /** Seconds after which a browser asks again for what the twin had not worked out yet. */
+    private static final String LOOK_AGAIN = "3";
+
     private final Desk desk;
     private final Pages pages;
     private final Assets assets;
@@ -31,6 +34,9 @@ public final class LifeRoutes {
         LifePage page = LifePage.of(desk, view, ctx.queryParam("consider"), reader.units(view.entry()));
         if (page.refused()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        }
+        if (page.late()) {
+            ctx.header("Refresh", LOOK_AGAIN);
         }
         Answers.html(ctx, pages.life(view, page, reader));
     }

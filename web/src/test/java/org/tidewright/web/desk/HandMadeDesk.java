@@ -25,6 +25,7 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
+import org.tidewright.husbandry.burden.Burden;
 import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Draft;
@@ -35,6 +36,8 @@ import org.tidewright.husbandry.journal.Photos;
 import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.limit.Limit;
+import org.tidewright.husbandry.livestock.Animals;
+import org.tidewright.husbandry.livestock.Community;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
 import org.tidewright.husbandry.nutrient.NutrientForecast;
@@ -164,6 +167,21 @@ public class HandMadeDesk implements Desk {
         double water = HandMadeWater.running(plan).total(0);
         return Optional.of(new SystemView(
                 new SystemEntry(id, plan.name(), water, kept.revision(), plan.units()), plan, kept.text()));
+    }
+
+    @Override
+    public WaterSoon waterWith(Plan plan, Community community) {
+        return new WaterSoon() {
+            @Override
+            public Optional<Burden> with(Animals candidate, List<Animals> coming) {
+                return Optional.empty();
+            }
+
+            @Override
+            public boolean isLate() {
+                return false;
+            }
+        };
     }
 
     @Override

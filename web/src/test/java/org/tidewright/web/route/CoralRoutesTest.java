@@ -40,15 +40,15 @@ class CoralRoutesTest {
 
     @Test
     void aPlaceThatCannotBeAnswers422WithTheFormAsTyped() {
-        var answer = visitor.get(CORALS + "?coral=euphyllia&across=8+cm&x=3+m&y=20&height=10");
+        var answer = visitor.get(CORALS + "?coral=euphyllia&across=8+cm&x=300+cm&y=20&height=10");
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(answer.body()).contains("value=\"3\"", "id=\"x-fault\"", "Mend the marked fields");
+        assertThat(answer.body()).contains("value=\"300\"", "id=\"x-fault\"", "Mend the marked fields");
     }
 
     @Test
     void whatIsTypedIsEscaped() {
         assertThat(visitor.get(CORALS + "?coral=%3Cscript%3E&x=%22%3E%3Cb%3E").body())
-                .doesNotContain("<script>\"", "\"><b>")
+                .doesNotContain("<script>", "\"\"><b>")
                 .contains("&lt;script&gt;");
     }
 }

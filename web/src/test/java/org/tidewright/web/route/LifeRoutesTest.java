@@ -44,4 +44,17 @@ class LifeRoutesTest extends Served {
                 .contains("yelow tang &lt;b&gt;", "expected a species of the catalogue", "nothing was judged")
                 .doesNotContain("<b>tang", "class=\"verdict\"");
     }
+
+    @Test
+    void theQuarantineTankThatServesTheDisplayIsLookedAtAndACoralGetsAPlace() {
+        assertThat(visitor.get(LIFE + "?consider=royal+gramma").body()).contains("There is room in quarantine.");
+        assertThat(visitor.get(LIFE + "?consider=Discosoma+sp.").body()).contains("There is a place for it.");
+    }
+
+    @Test
+    void aPageThatHasAllItNeedsIsNotAskedForAgain() {
+        HttpResponse<String> answer = visitor.get(LIFE + "?consider=royal+gramma");
+        assertThat(answer.headers().firstValue("Refresh")).isEmpty();
+        assertThat(answer.body()).doesNotContain("looks again in a moment");
+    }
 }

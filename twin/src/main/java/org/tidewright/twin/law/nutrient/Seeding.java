@@ -22,10 +22,20 @@ public enum Seeding {
         this.nitriteOxidisers = nitriteOxidisers;
     }
 
+    /**
+     * Share of the most ammonia oxidisers.
+     *
+     * @source this project's own estimate, from a worked example of a start-up; a factor of three either way
+     */
     public @Unit("1") double ammoniaOxidisers() {
         return ammoniaOxidisers;
     }
 
+    /**
+     * Share of the most nitrite oxidisers.
+     *
+     * @source likewise
+     */
     public @Unit("1") double nitriteOxidisers() {
         return nitriteOxidisers;
     }
