@@ -17,6 +17,7 @@ import org.tidewright.web.route.PlanRoutes;
 import org.tidewright.web.route.Problems;
 import org.tidewright.web.route.QuarantineRoutes;
 import org.tidewright.web.route.RequestGuard;
+import org.tidewright.web.route.ShopRoutes;
 import org.tidewright.web.route.SolutionRoutes;
 import org.tidewright.web.route.SystemRoutes;
 
@@ -38,6 +39,7 @@ public final class WebServer implements AutoCloseable {
         SystemRoutes systems = new SystemRoutes(desk, pages, assets);
         SolutionRoutes solutions = new SolutionRoutes(desk, pages, assets);
         LifeRoutes life = new LifeRoutes(desk, pages, assets);
+        ShopRoutes shop = new ShopRoutes(desk, pages, assets);
         PlanRoutes plans = new PlanRoutes(desk, pages, assets, token);
         LogRoutes log = new LogRoutes(desk, pages, assets, token);
         MixingRoutes mixing = new MixingRoutes(desk, pages, assets);
@@ -58,6 +60,7 @@ public final class WebServer implements AutoCloseable {
             systems.register(config.routes);
             solutions.register(config.routes);
             life.register(config.routes);
+            shop.register(config.routes);
             plans.register(config.routes);
             imports.register(config.routes);
             log.register(config.routes);

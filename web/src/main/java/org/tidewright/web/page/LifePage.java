@@ -58,6 +58,11 @@ public record LifePage(
         return !faults.isEmpty();
     }
 
+    /** The page for the walk round a shop. */
+    public String shopHref() {
+        return href.replaceFirst("/life$", "/shop");
+    }
+
     /** The page of a system; with verdicts where somebody was asked for. */
     public static LifePage of(Desk desk, SystemView view, @Nullable String typed, UnitSystem units) {
         Desk.KnownSpecies species = desk.species();

@@ -122,6 +122,12 @@ public final class Pages {
         return html("life", reader.around(title, "life", 20, desk.systems(), view.entry()), page);
     }
 
+    /** At the shop. */
+    public String shop(SystemView view, ShopPage page, Reader reader) {
+        String title = "At the shop: " + view.entry().name();
+        return html("shop", reader.around(title, "shop", 12, desk.systems(), view.entry()), page);
+    }
+
     /** What holds the pH where it is. */
     public String ph(SystemView view, PhPage page, Reader reader) {
         String title = "pH: " + view.entry().name();

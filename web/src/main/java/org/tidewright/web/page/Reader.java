@@ -29,6 +29,7 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
             "Solutions",
             "pH",
             "Life",
+            "Shop",
             "Corals",
             "Build",
             "New tank",

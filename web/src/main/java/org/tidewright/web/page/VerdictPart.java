@@ -94,7 +94,7 @@ public record VerdictPart(
                 SentenceMarkup.of(finding.why().withSources(key -> key + suffix), units));
     }
 
-    private static String word(Call call) {
+    static String word(Call call) {
         return switch (call) {
             case YES, MIND -> "Yes";
             case NOT_YET -> "Not yet";
@@ -102,7 +102,7 @@ public record VerdictPart(
         };
     }
 
-    private static String mark(Call call) {
+    static String mark(Call call) {
         return switch (call) {
             case YES, MIND -> "holds";
             case NOT_YET -> "close";
@@ -110,7 +110,7 @@ public record VerdictPart(
         };
     }
 
-    private static String label(Call call) {
+    static String label(Call call) {
         return switch (call) {
             case YES -> "holds";
             case MIND -> "mind this";

@@ -19,6 +19,9 @@ import java.util.TreeMap;
  * them for good and never mixes two builds.
  */
 public final class Assets {
+    /** Works for pages of systems, though it lies elsewhere. */
+    private static final String WORKER = "shop-worker.js";
+
     private static final List<String> NAMES = List.of(
             "tokens.css",
             "components.css",
@@ -27,6 +30,11 @@ public final class Assets {
             "page.js",
             "drawing.js",
             "build.js",
+            "corals.js",
+            "shop.js",
+            "shop-list.js",
+            "shop-keep.js",
+            WORKER,
             "rehearse.js",
             "editor.js",
             "asking.js",
@@ -88,6 +96,11 @@ public final class Assets {
         return "/assets/" + hash + "/";
     }
 
+    /** Addresses of all of them. */
+    public List<String> addresses() {
+        return files.keySet().stream().map(name -> path() + name).toList();
+    }
+
     public void register(RoutesConfig routes) {
         routes.get("/assets/{hash}/{name}", this::serve);
     }
@@ -102,6 +115,9 @@ public final class Assets {
         // An older build's address still gets the file, but is not to be kept.
         boolean current = ctx.pathParam("hash").equals(hash);
         ctx.header("Cache-Control", current ? "public, max-age=31536000, immutable" : "no-store");
+        if (name.equals(WORKER)) {
+            ctx.header("Service-Worker-Allowed", "/systems/");
+        }
         ctx.result(file);
     }
 

@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
 public final class RequestGuard {
     private static final Map<String, String> HEADERS = Map.of(
             "Content-Security-Policy",
-            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self';"
-                    + " form-action 'self'; frame-ancestors 'none'; base-uri 'none'",
+            "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'; img-src 'self' data:;"
+                    + " connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'",
             "X-Content-Type-Options",
             "nosniff",
             // Not no-referrer: with that a browser tells the origin of its own forms as "null".

@@ -7,6 +7,7 @@ import { start as mixing } from './mixing.js';
 import { start as imported } from './import.js';
 import { start as nutrients } from './feed-and-export.js';
 import { start as rehearse } from './rehearse.js';
+import { start as shop } from './shop.js';
 import { start as today } from './today.js';
 import { start as water } from './water.js';
 import { start as waterDesk } from './water-desk.js';
@@ -22,6 +23,7 @@ const pages = {
   mixing,
   log: imported,
   rehearse,
+  shop,
   plan: editor,
   today,
   water,
