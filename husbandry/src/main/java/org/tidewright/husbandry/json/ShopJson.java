@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.shop.ShopAnimal;
 import org.tidewright.plan.model.UnitSystem;
@@ -31,8 +30,11 @@ public final class ShopJson {
         List<String> cautions = new ArrayList<>();
         ArrayNode array = AdviceJson.JSON.createArrayNode();
         animals.forEach(animal -> animal(array.addObject(), animal, cautions));
-        // The same few cautions stand with hundreds of animals: they are told once, and meant by their place.
-        AdviceJson.cautions(root, cautions);
+        // The same few cautions stand with hundreds of animals: they are told once, and meant by their key.
+        ObjectNode told = root.putObject("cautions");
+        for (int i = 0; i < cautions.size(); i++) {
+            told.put(key(i), cautions.get(i));
+        }
         root.set("animals", array);
         return AdviceJson.JSON.writeValueAsString(root);
     }
@@ -57,18 +59,23 @@ public final class ShopJson {
                     .put("says", reason.call().name().toLowerCase(Locale.ROOT))
                     .put("sentence", reason.sentence());
         }
-        ArrayNode places = node.putArray("cautions");
+        ArrayNode keys = node.putArray("cautions");
         for (String caution : animal.cautions()) {
             if (!cautions.contains(caution)) {
                 cautions.add(caution);
             }
-            places.add(cautions.indexOf(caution));
+            keys.add(key(cautions.indexOf(caution)));
         }
+    }
+
+    private static String key(int place) {
+        return String.valueOf(place + 1);
     }
 
     private static void put(ObjectNode node, String name, @Nullable Double length) {
         if (length != null) {
-            AdviceJson.put(node, name, Figure.exact(Measure.LENGTH, Math.round(1000 * length) / 1000.0));
+            // To the millimetre: without the rest of a binary fraction.
+            node.put(name + AdviceJson.suffix(Measure.LENGTH), Math.round(1000 * length) / 10.0);
         }
     }
 }

@@ -90,7 +90,7 @@ public record ShopAnimal(
 
     private static String size(Animals candidate, @Nullable @Unit("m") Double grown, UnitSystem units) {
         if (candidate.isFish()) {
-            return "Judged as one of " + length(candidate.length(), units) + ", as it is usually sold; grown it has "
+            return "Judged as one of " + length(candidate.length(), units) + ", as it is usually sold; it grows to "
                     + length(candidate.grown(), units) + ".";
         }
         return grown == null ? "Judged as one." : "Judged as one; it grows to " + length(grown, units) + ".";

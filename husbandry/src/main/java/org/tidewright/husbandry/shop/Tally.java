@@ -24,7 +24,7 @@ public final class Tally {
         }
         List<String> ask = clauses(seen, Weight.ASK);
         return ask.isEmpty()
-                ? "No bad sign ticked. Go through the whole list: what you cannot see, ask."
+                ? "No bad sign ticked: look for each, and ask for what you cannot see."
                 : "Ask before you buy: " + joined(ask) + ".";
     }
 

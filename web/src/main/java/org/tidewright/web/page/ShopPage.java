@@ -48,11 +48,24 @@ public record ShopPage(
         List<KindPart> kinds,
         String tally,
         List<String> files) {
-    private static final int SHOWN = 12;
+    private static final int SHOWN = 8;
+    private static final int REASONS = 5;
     private static final int LONGEST = 100;
 
-    /** A species that was found; marks and words as on the page Life. */
-    public record Found(ShopAnimal animal, String word, String mark, boolean open, List<Reason> reasons, String href) {}
+    /**
+     * A species that was found; marks and words as on the page Life.
+     *
+     * @param reasons some besides the lead
+     * @param whole words of the link to the whole verdict, with how many reasons it has more
+     */
+    public record Found(
+            ShopAnimal animal,
+            String word,
+            String mark,
+            boolean open,
+            List<Reason> reasons,
+            String whole,
+            String href) {}
 
     /** A reason besides the lead. */
     public record Reason(String mark, String label, String sentence) {}
@@ -177,6 +190,7 @@ public record ShopPage(
 
     private static Found found(ShopAnimal animal, String href, boolean open) {
         String name = animal.species().name().scientific();
+        int left = animal.reasons().size() - 1 - REASONS;
         return new Found(
                 animal,
                 VerdictPart.word(animal.call()),
@@ -184,9 +198,13 @@ public record ShopPage(
                 open,
                 animal.reasons().stream()
                         .skip(1)
+                        .limit(REASONS)
                         .map(reason -> new Reason(
                                 VerdictPart.mark(reason.call()), VerdictPart.label(reason.call()), reason.sentence()))
                         .toList(),
+                left > 0
+                        ? "The whole verdict: " + left + (left == 1 ? " reason" : " reasons") + " more, and sources"
+                        : "The whole verdict, with its sources",
                 href + "/life?consider=" + URLEncoder.encode(name, StandardCharsets.UTF_8));
     }
 

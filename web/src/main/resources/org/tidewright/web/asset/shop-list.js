@@ -1,5 +1,5 @@
 // Finds animals by a part of a name and shows them, as the server does without script (NameSearch, shop.jte).
-const SHOWN = 12, SHORTEST = 3;
+const SHOWN = 8, REASONS = 5, SHORTEST = 3;
 const WORDS = { yes: 'Yes', not_yet: 'Not yet', no: 'No' };
 const MARKS = { yes: 'holds', mind: 'holds', not_yet: 'close', no: 'fails' };
 const LABELS = { mind: 'mind this', not_yet: 'not yet', no: 'no' };
@@ -74,9 +74,15 @@ function becomes(animal) {
 
 function reasons(animal) {
   // The first is the lead.
-  const rest = animal.reasons.slice(1).map(({ says, sentence }) => element('li', {},
+  const rest = animal.reasons.slice(1, REASONS + 1).map(({ says, sentence }) => element('li', {},
     disc(MARKS[says], { role: 'img', 'aria-label': LABELS[says] }), element('p', {}, sentence)));
   return rest.length ? [element('ul', { class: 'reasons', 'aria-label': 'Further reasons' }, ...rest)] : [];
+}
+
+function whole(animal) {
+  const left = animal.reasons.length - 1 - REASONS;
+  return left > 0 ? `The whole verdict: ${left} ${left === 1 ? 'reason' : 'reasons'} more, and sources`
+    : 'The whole verdict, with its sources';
 }
 
 /** A species with its verdict, folded. */
@@ -88,9 +94,9 @@ export function shown(animal, cautions, shop) {
       element('span', { class: 'word' }, disc(MARKS[animal.verdict], { 'aria-hidden': 'true' }), WORDS[animal.verdict])),
     element('div', { class: 'shop-animal' },
       element('p', { class: 'lead' }, animal.lead),
+      element('p', { class: 'note' }, animal.size),
       ...becomes(animal),
       ...reasons(animal),
-      element('p', { class: 'note' }, animal.size),
-      ...animal.cautions.map((i) => element('p', { class: 'caution' }, element('b', {}, 'Caution.'), ' ', cautions[i])),
-      element('p', { class: 'whole' }, element('a', { href: life }, 'The whole verdict, with its sources')))));
+      ...animal.cautions.map((key) => element('p', { class: 'caution' }, element('b', {}, 'Caution.'), ' ', cautions[key])),
+      element('p', { class: 'whole' }, element('a', { href: life }, whole(animal))))));
 }

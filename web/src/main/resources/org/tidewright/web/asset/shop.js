@@ -17,7 +17,7 @@ function tally(seen) {
   const of = (weight) => seen.filter((box) => box.dataset.weight === weight).map((box) => box.dataset.clause);
   if (of('leave').length) return `Leave it: ${joined(of('leave'))}.`;
   return of('ask').length ? `Ask before you buy: ${joined(of('ask'))}.`
-    : 'No bad sign ticked. Go through the whole list: what you cannot see, ask.';
+    : 'No bad sign ticked: look for each, and ask for what you cannot see.';
 }
 
 /** What was ticked and looked up, in this tab alone; a browser may refuse even that. */
