@@ -28,6 +28,13 @@ function memory(key) {
   };
 }
 
+/** What the address asks for, which goes before what was kept; a page without network knows it from nowhere else. */
+function asked() {
+  const query = new URLSearchParams(location.search);
+  if (!['look', 'kind', 'seen'].some((name) => query.has(name))) return null;
+  return { look: query.get('look') ?? '', kind: query.get('kind'), seen: query.getAll('seen') };
+}
+
 export function start(main) {
   const form = main.querySelector('[data-shop]'), look = form.elements.look;
   const boxes = [...form.querySelectorAll('[name=seen]')], told = form.querySelector('[data-tally]');
@@ -67,10 +74,10 @@ export function start(main) {
     if (again) { again.open = true; if (again === only) kindOf(again); }
   }
 
-  const before = new URLSearchParams(location.search), state = before.has('look') || before.has('seen') ? {} : kept.read();
+  const state = asked() ?? kept.read();
   if (state.kind) form.elements.kind.value = state.kind;
-  for (const box of boxes) box.checked = state.seen ? state.seen.includes(box.value) : box.checked;
-  if (state.look) look.value = state.look;
+  for (const box of boxes) box.checked = state.seen?.includes(box.value) ?? box.checked;
+  look.value = state.look ?? look.value;
   add();
 
   form.addEventListener('change', () => { add(); remember(); });

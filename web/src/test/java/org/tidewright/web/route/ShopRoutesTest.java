@@ -77,7 +77,8 @@ class ShopRoutesTest extends Served {
     @Test
     void theListHoldsAllSpeciesInTheReadersUnits() {
         HttpResponse<String> answer = visitor.get(SHOP + ".json");
-        assertThat(answer.headers().firstValue("Content-Type")).hasValueSatisfying(type -> assertThat(type).startsWith("application/json"));
+        assertThat(answer.headers().firstValue("Content-Type"))
+                .hasValueSatisfying(type -> assertThat(type).startsWith("application/json"));
         assertThat(answer.headers().firstValue("Cache-Control")).hasValue("no-store");
         assertThat(answer.body())
                 .startsWith("{\"system\":\"harbour-room\",\"as_of\":\"2026-03-07T20:40:00+01:00\",\"units\":\"metric\"")
