@@ -60,7 +60,16 @@ final class PreyRule implements Rule {
     }
 
     private static String kind(Animals eaten) {
-        return eaten.isFish() ? "fish" : eaten.invertebrate().group().words() + "s";
+        if (eaten.isFish()) {
+            return "fish";
+        }
+        String words = eaten.invertebrate().group().words();
+        return switch (eaten.invertebrate().group()) {
+            case SPS, LPS, NPS -> words.replaceFirst("coral", "corals");
+            case CALCAREOUS_ALGAE -> "algae that build lime";
+            case CEPHALOPOD -> "octopuses";
+            default -> words + "s";
+        };
     }
 
     private static String rule(Animals eaten, boolean newcomerEaten) {

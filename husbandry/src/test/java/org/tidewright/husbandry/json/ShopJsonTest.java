@@ -60,6 +60,16 @@ class ShopJsonTest {
     }
 
     @Test
+    void severalOfAKindAreNamedAsOneSpeaks() {
+        List<Animals> angel = List.of(Candidates.read("coral beauty angelfish 8 cm", Catalogue.ofProgram()));
+        assertThat(ShopAnimal.judge(ALL, HOME, angel, UnitSystem.METRIC))
+                .flatExtracting(ShopAnimal::reasons)
+                .extracting(ShopAnimal.Reason::sentence)
+                .contains("The coral beauty angelfish may eat such stony corals of large polyps.")
+                .noneMatch(sentence -> sentence.contains("ss.") || sentence.contains("symbiontss"));
+    }
+
+    @Test
     void cautionsAreToldOnceAndMeantByTheirKey() {
         JsonNode root = JsonMapper.shared().readTree(text(UnitSystem.METRIC));
         assertThat(root.get("cautions").size()).isLessThan(40);

@@ -126,7 +126,10 @@ public final class Program implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        delete(folder);
+        // Closed twice where a test has stopped it before.
+        if (Files.exists(folder)) {
+            delete(folder);
+        }
     }
 
     private void listen() {
