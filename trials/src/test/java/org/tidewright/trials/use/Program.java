@@ -126,10 +126,7 @@ public final class Program implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        // Closed twice where a test has stopped it before.
-        if (Files.exists(folder)) {
-            delete(folder);
-        }
+        delete(folder);
     }
 
     private void listen() {

@@ -39,17 +39,18 @@ class ShopPageIT {
 
     @Test
     void worksOnWithoutTheProgramAfterItWasOpenedOnce() {
-        try (Program away = Program.demo();
-                Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
-            Page page = opened(visit, away, "kept");
-            assertThat(page.locator("[data-offline]").isVisible()).isFalse();
-            page.locator("#look").fill("achilles");
-            String verdict = page.locator("details[open] .lead").textContent();
-            assertThat(verdict).startsWith("No: It grows to");
-            sign(page, "fish_refuses").check();
-            visit.assertNothingWentWrong();
-
-            away.close();
+        try (Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
+            Page page = visit.page();
+            String verdict;
+            try (Program away = Program.demo()) {
+                opened(visit, away, "kept");
+                assertThat(page.locator("[data-offline]").isVisible()).isFalse();
+                page.locator("#look").fill("achilles");
+                verdict = page.locator("details[open] .lead").textContent();
+                assertThat(verdict).startsWith("No: It grows to");
+                sign(page, "fish_refuses").check();
+                visit.assertNothingWentWrong();
+            }
             page.reload();
             page.locator("[data-offline]").waitFor();
             assertThat(page.locator("[data-offline]").textContent()).matches("Offline: as of \\d\\d:\\d\\d today\\.");
@@ -68,11 +69,12 @@ class ShopPageIT {
 
     @Test
     void noOtherPageIsAnsweredFromWhatIsKept() {
-        try (Program away = Program.demo();
-                Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
-            Page page = opened(visit, away, "kept");
-            open(visit, away, "systems/harbour-room/life");
-            away.close();
+        try (Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
+            Page page = visit.page();
+            try (Program away = Program.demo()) {
+                opened(visit, away, "kept");
+                open(visit, away, "systems/harbour-room/life");
+            }
             assertThatThrownBy(page::reload)
                     .isInstanceOf(PlaywrightException.class)
                     .hasMessageContaining("ERR_CONNECTION_REFUSED");
@@ -151,15 +153,15 @@ class ShopPageIT {
 
     @Test
     void saysWhereTheBrowserCannotKeepThePageAndLooksUpAllTheSame() {
-        try (Program away = Program.demo();
-                Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
+        try (Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
+            Page page = visit.page();
             // What a browser says of plain http at any other name than this machine's own.
-            visit.page()
-                    .addInitScript("Object.defineProperty(window, 'isSecureContext', { value: false });"
-                            + "Object.defineProperty(navigator, 'serviceWorker', { value: undefined });");
-            Page page = opened(visit, away, "open");
-            assertThat(page.locator("[data-say=open]").textContent()).contains("plain http", "Leave it open");
-            away.close();
+            page.addInitScript("Object.defineProperty(window, 'isSecureContext', { value: false });"
+                    + "Object.defineProperty(navigator, 'serviceWorker', { value: undefined });");
+            try (Program away = Program.demo()) {
+                opened(visit, away, "open");
+                assertThat(page.locator("[data-say=open]").textContent()).contains("plain http", "Leave it open");
+            }
             page.locator("#look").fill("achilles");
             assertThat(page.locator("details[open] .lead").textContent()).startsWith("No: ");
         }
