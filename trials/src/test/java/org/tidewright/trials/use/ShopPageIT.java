@@ -100,6 +100,7 @@ class ShopPageIT {
             assertThat(page.locator("[data-tally]").textContent()).startsWith("No bad sign ticked");
             assertThat(page.evaluate("document.activeElement.id")).isEqualTo("look");
             page.keyboard().type("hystrix");
+            assertThat(page.locator("[data-count]").textContent()).isEqualTo("1 shown.");
             assertThat(page.locator("#lever-kind-coral").isChecked()).isTrue();
             assertThat(page.locator(".of-fish").isVisible()).isFalse();
             assertThat(page.locator(".of-coral").isVisible()).isTrue();

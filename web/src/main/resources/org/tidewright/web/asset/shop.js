@@ -38,7 +38,7 @@ function asked() {
 export function start(main) {
   const form = main.querySelector('[data-shop]'), look = form.elements.look;
   const boxes = [...form.querySelectorAll('[name=seen]')], told = form.querySelector('[data-tally]');
-  const found = form.querySelector('[data-found]'), note = form.querySelector('[data-note]');
+  const found = form.querySelector('[data-found]'), note = form.querySelector('[data-note]'), count = form.querySelector('[data-count]');
   const kept = memory(`tidewright shop ${form.dataset.shop}`);
   let animals = null;
 
@@ -68,6 +68,7 @@ export function start(main) {
     if (!animals) return;
     const result = find(look.value, animals.animals);
     note.textContent = result.note;
+    count.textContent = look.value.trim() ? `${result.animals.length} shown. ${result.note}`.trim() : '';
     found.replaceChildren(...result.animals.map((animal) => shown(animal, animals.cautions, form.dataset.shop)));
     const only = found.children.length === 1 ? found.querySelector('details') : null;
     const again = [...found.querySelectorAll('details')].find((details) => details.dataset.species === open) ?? only;
