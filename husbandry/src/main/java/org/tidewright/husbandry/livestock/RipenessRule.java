@@ -1,5 +1,6 @@
 package org.tidewright.husbandry.livestock;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.tidewright.husbandry.advice.Figure;
@@ -15,6 +16,7 @@ final class RipenessRule implements Rule {
 
     private static final double[] SPREAD_DKH = {9, 1.0, 0.8, 0.6, 0.4, 0.3, 0.2};
     private static final double DEGREE = 20 / 56.0774;
+    private static final double DAYS_A_MONTH = 365.25 / 12;
     private static final int DEMANDING = 4;
     private static final int EXPERTS = 6;
 
@@ -60,8 +62,14 @@ final class RipenessRule implements Rule {
                             Sentence.of(
                                     "A young tank has little to graze on, and its water still swings.",
                                     Facts.source(seen, "Care", care.source())))
-                    .becomes(Sentence.of("Wait " + Facts.months(Math.ceil(asked - age)) + ".")));
+                    .becomes(Sentence.of("Buy it after " + ripe(seen, asked - age) + ", when the tank is "
+                            + Facts.months(asked) + " old.")));
         }
+    }
+
+    private static String ripe(Situation seen, double months) {
+        LocalDate today = seen.setting().today();
+        return Facts.date(today.plusDays((long) Math.ceil(months * DAYS_A_MONTH)), today);
     }
 
     /** Corals and clams that build lime take swings of alkalinity badly. */

@@ -54,6 +54,11 @@ public record Setting(
         return new Setting(today, home, residents, new Experience(residents, List.of()), null, null);
     }
 
+    /** The same where nobody asks for a coral's place. */
+    public Setting withoutPlaces() {
+        return new Setting(today, home, residents, experience, isolation, null);
+    }
+
     /** The same with others living there that are to come first. */
     Setting joinedBy(List<Animals> coming) {
         List<Animals> all = new ArrayList<>(residents);

@@ -8,7 +8,7 @@ import org.tidewright.husbandry.advice.Measure;
 import org.tidewright.husbandry.livestock.Animals;
 import org.tidewright.husbandry.livestock.Call;
 import org.tidewright.husbandry.livestock.Candidates;
-import org.tidewright.husbandry.livestock.Home;
+import org.tidewright.husbandry.livestock.Setting;
 import org.tidewright.husbandry.livestock.Verdict;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.species.FishSpecies;
@@ -47,11 +47,14 @@ public record ShopAnimal(
     /** Something that is to be minded, has to wait, or cannot be. */
     public record Reason(Call call, String sentence) {}
 
-    /** All of these species, each judged alone beside those who live there. */
-    public static List<ShopAnimal> judge(
-            List<? extends Species> species, Home home, List<Animals> residents, UnitSystem units) {
+    /**
+     * All of these species, each judged alone beside those who live there, by the rules that answer at once: neither the twin is
+     * asked nor a place sought for corals.
+     */
+    public static List<ShopAnimal> judge(List<? extends Species> species, Setting setting, UnitSystem units) {
+        Setting quick = setting.withoutPlaces();
         return species.stream()
-                .map(each -> of(Verdict.of(one(each), home, residents), units))
+                .map(each -> of(Verdict.of(one(each), quick, null), units))
                 .toList();
     }
 

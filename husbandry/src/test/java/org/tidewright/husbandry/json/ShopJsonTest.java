@@ -2,6 +2,7 @@ package org.tidewright.husbandry.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -10,6 +11,7 @@ import org.tidewright.husbandry.livestock.Animals;
 import org.tidewright.husbandry.livestock.Candidates;
 import org.tidewright.husbandry.livestock.Home;
 import org.tidewright.husbandry.livestock.Homes;
+import org.tidewright.husbandry.livestock.Setting;
 import org.tidewright.husbandry.livestock.Verdict;
 import org.tidewright.husbandry.shop.ShopAnimal;
 import org.tidewright.plan.model.UnitSystem;
@@ -20,6 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 class ShopJsonTest {
     private static final List<Species> ALL = Catalogue.ofProgram().all();
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 28);
     private static final Home HOME = Homes.of(TestPlans.example("window-nano"), 14.0, null);
     private static final List<Animals> RESIDENTS =
             List.of(Candidates.read("2 ocellaris clownfish 7 cm", Catalogue.ofProgram()));
@@ -28,7 +31,7 @@ class ShopJsonTest {
         return ShopJson.text(
                 "window-nano",
                 OffsetDateTime.parse("2026-11-28T14:05:00.123+01:00"),
-                ShopAnimal.judge(ALL, HOME, RESIDENTS, units),
+                ShopAnimal.judge(ALL, Setting.of(TODAY, HOME, RESIDENTS), units),
                 units);
     }
 
@@ -48,7 +51,8 @@ class ShopJsonTest {
         assertThat(root.get("as_of").asString()).isEqualTo("2026-11-28T14:05:00+01:00");
         for (Species species : ALL) {
             String name = species.name().scientific();
-            Verdict verdict = Verdict.of(Candidates.read(name, Catalogue.ofProgram()), HOME, RESIDENTS);
+            Verdict verdict =
+                    Verdict.of(Candidates.read(name, Catalogue.ofProgram()), Setting.of(TODAY, HOME, RESIDENTS), null);
             JsonNode animal = animal(root, name);
             assertThat(animal.get("verdict").asString())
                     .as(name)
@@ -62,7 +66,7 @@ class ShopJsonTest {
     @Test
     void severalOfAKindAreNamedAsOneSpeaks() {
         List<Animals> angel = List.of(Candidates.read("coral beauty angelfish 8 cm", Catalogue.ofProgram()));
-        assertThat(ShopAnimal.judge(ALL, HOME, angel, UnitSystem.METRIC))
+        assertThat(ShopAnimal.judge(ALL, Setting.of(TODAY, HOME, angel), UnitSystem.METRIC))
                 .flatExtracting(ShopAnimal::reasons)
                 .extracting(ShopAnimal.Reason::sentence)
                 .contains("The coral beauty angelfish may eat such stony corals of large polyps.")

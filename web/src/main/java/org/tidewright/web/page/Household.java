@@ -10,26 +10,22 @@ import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.livestock.Community;
 import org.tidewright.husbandry.livestock.Home;
 import org.tidewright.husbandry.livestock.Homes;
+import org.tidewright.husbandry.livestock.Setting;
 import org.tidewright.husbandry.livestock.Steadiness;
-import org.tidewright.husbandry.shop.ShopAnimal;
-import org.tidewright.plan.model.UnitSystem;
-import org.tidewright.plan.species.Species;
+import org.tidewright.plan.species.Catalogue;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
 
-/** Who lives in a system, and what it offers, as plan and log have it now. */
-record Household(Community community, Home home) {
+/** Who lives in a system, and what it offers, as plans and logs have it now. */
+record Household(Community community, Setting setting) {
     static Household of(Desk desk, SystemView view) {
         ZoneId zone = desk.clock().getZone();
         LocalDate today = LocalDate.now(desk.clock());
+        Catalogue catalogue = desk.species().catalogue();
         List<Line> lines = desk.journal().lines(view.entry().id(), Span.EVER, EnumSet.allOf(Kind.class));
+        Community community = Community.of(view.plan(), lines, catalogue, today, zone);
+        Home home = Homes.of(view.plan(), Homes.age(lines, today, zone), Steadiness.alkalinity(desk.water(view)));
         return new Household(
-                Community.of(view.plan(), lines, desk.species().catalogue(), today, zone),
-                Homes.of(view.plan(), Homes.age(lines, today, zone), Steadiness.alkalinity(desk.water(view))));
-    }
-
-    /** One of each of these species, whether it may come. */
-    List<ShopAnimal> judge(List<? extends Species> species, UnitSystem units) {
-        return ShopAnimal.judge(species, home, community.residents(), units);
+                community, Setting.of(today, view.plan(), home, community, catalogue, Boxes.isolation(desk, view)));
     }
 }

@@ -1,26 +1,17 @@
 package org.tidewright.web.page;
 
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Figure;
 import org.tidewright.husbandry.advice.Measure;
-import org.tidewright.husbandry.journal.Kind;
-import org.tidewright.husbandry.journal.Line;
-import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.livestock.Animals;
 import org.tidewright.husbandry.livestock.Candidates;
 import org.tidewright.husbandry.livestock.Community;
-import org.tidewright.husbandry.livestock.Home;
-import org.tidewright.husbandry.livestock.Homes;
 import org.tidewright.husbandry.livestock.Setting;
 import org.tidewright.husbandry.livestock.ShoppingList;
-import org.tidewright.husbandry.livestock.Steadiness;
 import org.tidewright.plan.model.UnitSystem;
 import org.tidewright.plan.species.Catalogue;
 import org.tidewright.plan.species.Species;
@@ -66,20 +57,16 @@ public record LifePage(
     /** The page of a system; with verdicts where somebody was asked for. */
     public static LifePage of(Desk desk, SystemView view, @Nullable String typed, UnitSystem units) {
         Desk.KnownSpecies species = desk.species();
-        ZoneId zone = desk.clock().getZone();
-        LocalDate today = LocalDate.now(desk.clock());
-        List<Line> lines = desk.journal().lines(view.entry().id(), Span.EVER, EnumSet.allOf(Kind.class));
-        Community community = Community.of(view.plan(), lines, species.catalogue(), today, zone);
+        Household household = Household.of(desk, view);
+        Community community = household.community();
         // Asked for even where nobody is a candidate yet, so that the twin has begun before one is.
         WaterSoon water = desk.waterWith(view.plan(), community);
         List<String> faults = new ArrayList<>();
         List<Animals> candidates = candidates(typed, species.catalogue(), faults);
         List<VerdictPart> verdicts = List.of();
         if (faults.isEmpty() && !candidates.isEmpty()) {
-            Home home = Homes.of(view.plan(), Homes.age(lines, today, zone), Steadiness.alkalinity(desk.water(view)));
-            Setting setting =
-                    Setting.of(today, view.plan(), home, community, species.catalogue(), Boxes.isolation(desk, view));
-            verdicts = VerdictPart.of(ShoppingList.judge(candidates, setting, water), home, units);
+            Setting setting = household.setting();
+            verdicts = VerdictPart.of(ShoppingList.judge(candidates, setting, water), setting.home(), units);
         }
         return new LifePage(
                 Reader.href(view.entry()) + "/life",

@@ -120,7 +120,7 @@ public record ShopPage(
                 species.faults(),
                 look,
                 note(look, search, first.size()),
-                household.judge(first, units).stream()
+                ShopAnimal.judge(first, household.setting(), units).stream()
                         .map(animal -> found(animal, href, first.size() == 1))
                         .toList(),
                 kind,
@@ -136,7 +136,10 @@ public record ShopPage(
         return ShopJson.text(
                 view.entry().id(),
                 OffsetDateTime.now(desk.clock()),
-                Household.of(desk, view).judge(desk.species().catalogue().all(), units),
+                ShopAnimal.judge(
+                        desk.species().catalogue().all(),
+                        Household.of(desk, view).setting(),
+                        units),
                 units);
     }
 
