@@ -344,6 +344,9 @@ public final class PlacementWords {
         } else {
             lead = Sentence.of("Do not put it there: ", reason(placement));
         }
+        if (!placement.isGood() && suggested.isEmpty()) {
+            lead = lead.then(Sentence.of("No free place here is known to suit it."));
+        }
         List<Sentence> remarks = suggested.stream().map(this::suggestion).toList();
         List<Advice.Told> figures = new ArrayList<>();
         if (placement.light() != null) {

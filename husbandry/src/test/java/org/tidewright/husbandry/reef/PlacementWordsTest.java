@@ -136,7 +136,9 @@ class PlacementWordsTest {
         Colony torch = new Colony("second torch", 1, 0.04, FormTraits.of(CoralForm.EUPHYLLIA), null);
         PlacementWords words = new PlacementWords(site);
         Advice among = words.candidate(site.at(torch, new Place(0.25, 0.34, 0.12)), List.of());
-        assertThat(among.lead().text(UnitSystem.METRIC)).startsWith("Do not put it there: the second torch reaches 20");
+        assertThat(among.lead().text(UnitSystem.METRIC))
+                .startsWith("Do not put it there: the second torch reaches 20")
+                .endsWith("No free place here is known to suit it.");
         assertThat(among.figures()).extracting(Advice.Told::name).containsExactly("Light there", "Flow there");
     }
 

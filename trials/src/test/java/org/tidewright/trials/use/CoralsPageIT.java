@@ -23,8 +23,8 @@ class CoralsPageIT {
         try (Visit visit = chromium.visit(Screen.PHONE_LIGHT)) {
             Page page = open(visit, CORALS);
             assertThat(page.locator("#lead").textContent()).startsWith("Move the ");
-            page.locator("#lever-coral").selectOption("euphyllia");
-            page.waitForURL(Pattern.compile(".*coral=euphyllia.*"));
+            page.locator("#lever-coral").selectOption("Montipora digitata");
+            page.waitForURL(Pattern.compile(".*coral=Montipora.*"));
             page.locator("#lever-across").fill("8");
             page.locator("#lever-x").fill("25");
             page.locator("#lever-y").fill("34");
@@ -34,7 +34,7 @@ class CoralsPageIT {
             page.waitForCondition(() -> page.locator("#tried-lead").count() == 1);
             assertThat(page.locator("#tried-lead").textContent()).startsWith("Do not put it there");
             assertThat(page.locator("svg .colony.tried").count()).isEqualTo(2);
-            page.locator("#tried .steps a").first().click();
+            page.getByText("Try this place").first().click();
             page.waitForCondition(
                     () -> page.locator("#tried-lead").textContent().startsWith("Put it there"));
         }
