@@ -58,6 +58,12 @@ final class Arrivals {
         return course(0, Weeks.DAYS, ALL);
     }
 
+    /** Whether they may come today and three weeks are lived through with the water calm. */
+    boolean isCalmToday() {
+        Course course = course(0, Peaks.DAYS, Peaks.TOLD);
+        return course.brokenOff() == null && Peaks.of(course, 0).isCalm();
+    }
+
     /** Three weeks from the day they come. */
     Peaks peaks(int day) {
         return Peaks.of(course(day, day + Peaks.DAYS, Peaks.TOLD), day);
