@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.tidewright.app.cli.AdviseCommand;
+import org.tidewright.app.cli.ArrivalsCommand;
 import org.tidewright.app.cli.CheckCommand;
 import org.tidewright.app.cli.ConsiderCommand;
 import org.tidewright.app.cli.DemoCommand;
@@ -52,6 +53,7 @@ import picocli.CommandLine.Command;
             NoteCommand.class,
             AdviseCommand.class,
             ConsiderCommand.class,
+            ArrivalsCommand.class,
             QuarantineCommand.class,
             ImportCommand.class,
             ExportCommand.class,

@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.page.Pages;
+import org.tidewright.web.route.ArrivalRoutes;
 import org.tidewright.web.route.Assets;
 import org.tidewright.web.route.CoralRoutes;
 import org.tidewright.web.route.FormBody;
@@ -47,6 +48,7 @@ public final class WebServer implements AutoCloseable {
         PhotoRoutes photos = new PhotoRoutes(desk);
         CoralRoutes corals = new CoralRoutes(desk, pages, assets);
         QuarantineRoutes quarantine = new QuarantineRoutes(desk, pages, assets, token);
+        ArrivalRoutes arrivals = new ArrivalRoutes(desk, pages, assets, token);
         Javalin javalin = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -68,6 +70,7 @@ public final class WebServer implements AutoCloseable {
             photos.register(config.routes);
             corals.register(config.routes);
             quarantine.register(config.routes);
+            arrivals.register(config.routes);
             problems.register(config.routes);
         });
         javalin.start(settings.port());

@@ -25,6 +25,7 @@ import org.tidewright.husbandry.livestock.Candidates;
 import org.tidewright.husbandry.livestock.Community;
 import org.tidewright.husbandry.livestock.Homes;
 import org.tidewright.husbandry.livestock.Isolation;
+import org.tidewright.husbandry.livestock.Peopled;
 import org.tidewright.husbandry.livestock.Setting;
 import org.tidewright.husbandry.livestock.ShoppingList;
 import org.tidewright.husbandry.livestock.Steadiness;
@@ -145,7 +146,8 @@ public final class ConsiderCommand implements Callable<Integer> {
         Community community = Community.of(judged, lines, catalogue, today, clock.getZone());
         Setting setting = Setting.of(today, judged, Homes.of(judged, months, spread), community, catalogue, isolation);
         PrintWriter err = spec.commandLine().getErr();
-        Water water = quick ? Water.NOT_ASKED : new TwinWater(judged, community, today, new SlowProgress(err));
+        Water water =
+                quick ? Water.NOT_ASKED : new TwinWater(Peopled.of(judged, community, today), new SlowProgress(err));
         List<Verdict> verdicts = ShoppingList.judge(candidates, setting, water);
         UnitSystem units = answer.units(judged);
         if (answer.asJson()) {

@@ -12,8 +12,10 @@ import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import org.tidewright.app.demo.DemoJournal;
 import org.tidewright.app.demo.DemoQuarantine;
+import org.tidewright.app.demo.DemoWishes;
 import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
+import org.tidewright.app.wishes.WishFolder;
 import org.tidewright.husbandry.rehearsal.OutageRehearsal;
 import org.tidewright.plan.Examples;
 import org.tidewright.plan.model.Plan;
@@ -76,7 +78,7 @@ public final class DemoCommand implements Callable<Integer> {
         return ExitCode.HOLDS;
     }
 
-    /** The invented logs of the first system and of the quarantine tank; one that is there already is left as it is. */
+    /** The invented log and wish list of the first system, and the log of the quarantine tank; what is there already is left as it is. */
     private static void invent(KeptFolder kept, Clock clock) {
         String system = Examples.NAMES.get(0);
         if (kept.journal().everything(system).isEmpty()) {
@@ -84,6 +86,7 @@ public final class DemoCommand implements Callable<Integer> {
             kept.journal().writeAll(system, invented.lines(), written -> {});
             invented.probes().forEach((probe, values) -> kept.probes().append(system, probe, values));
         }
+        new WishFolder(kept.plans().root()).keep(system, "", DemoWishes.file());
         if (kept.journal().everything(QUARANTINE).isEmpty()) {
             kept.journal().writeAll(QUARANTINE, DemoQuarantine.of(ZonedDateTime.now(clock)), written -> {});
         }

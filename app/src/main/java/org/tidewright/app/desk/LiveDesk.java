@@ -9,11 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.app.folder.KeptFolder;
 import org.tidewright.app.plans.PlanFolder;
 import org.tidewright.app.species.OwnSpecies;
+import org.tidewright.app.wishes.WishFolder;
 import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.burden.Burden;
+import org.tidewright.husbandry.burden.CalmAddition;
 import org.tidewright.husbandry.check.PlanChecks;
 import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.journal.BothLogs;
@@ -25,6 +28,7 @@ import org.tidewright.husbandry.journal.ProbeLog;
 import org.tidewright.husbandry.journal.Span;
 import org.tidewright.husbandry.livestock.Animals;
 import org.tidewright.husbandry.livestock.Community;
+import org.tidewright.husbandry.livestock.Peopled;
 import org.tidewright.husbandry.livestock.TwinWater;
 import org.tidewright.husbandry.newtank.NewTankOrder;
 import org.tidewright.husbandry.newtank.NewTankStudy;
@@ -89,6 +93,8 @@ public final class LiveDesk implements Desk {
     private final Memory<Peopled, TwinWater> twins = new Memory<>(4);
 
     private final Memory<Joined, Optional<Burden>> burdens = new Memory<>(60);
+    private final Memory<Peopled, CalmAddition> calmAdditions = new Memory<>(20);
+    private final WishFolder wishes;
 
     private final Memory<Read, WaterStudy> waterStudies = new Memory<>(20);
     private final Memory<Plan, Levers> levers = new Memory<>(40);
@@ -97,8 +103,6 @@ public final class LiveDesk implements Desk {
 
     /** What a study of the water depends on; the time to ten minutes, over which no estimate moves, nor what a probe adds. */
     private record Read(String system, Plan plan, List<Line> lines, Instant now) {}
-
-    private record Peopled(Plan plan, Community community, LocalDate today) {}
 
     private record Joined(Peopled peopled, Animals candidate, List<Animals> coming) {}
 
@@ -126,6 +130,7 @@ public final class LiveDesk implements Desk {
     public LiveDesk(KeptFolder folder, Clock clock) {
         this.folder = folder;
         this.plans = folder.plans();
+        wishes = new WishFolder(plans.root());
         this.clock = clock;
     }
 
@@ -271,13 +276,32 @@ public final class LiveDesk implements Desk {
 
     @Override
     public WaterSoon waterWith(Plan plan, Community community) {
-        Peopled peopled = new Peopled(plan, community, LocalDate.now(clock));
-        TwinWater twin = twins.get(
-                peopled, key -> new TwinWater(key.plan(), key.community(), key.today(), Ensemble.Progress.UNWATCHED));
+        Peopled peopled = Peopled.of(plan, community, LocalDate.now(clock));
+        TwinWater twin = twins.get(peopled, key -> new TwinWater(key, Ensemble.Progress.UNWATCHED));
         // Begins behind the page, to be ready when a candidate is named.
         ForkJoinPool.commonPool().execute(twin::residents);
         return new WithinMoments((candidate, coming) ->
                 burdens.begin(new Joined(peopled, candidate, coming), key -> twin.with(key.candidate(), key.coming())));
+    }
+
+    @Override
+    public @Nullable CalmAddition calmAddition(Plan plan, Community community) {
+        return calmAdditions
+                .begin(
+                        Peopled.of(plan, community, LocalDate.now(clock)),
+                        key -> CalmAddition.of(
+                                key.plan(), key.lately(), CalmAddition.DRAWS, Ensemble.Progress.UNWATCHED))
+                .getNow(null);
+    }
+
+    @Override
+    public String wishes(String id) {
+        return wishes.text(id);
+    }
+
+    @Override
+    public boolean keepWishes(String id, String before, String text) {
+        return wishes.keep(id, before, text);
     }
 
     @Override

@@ -19,6 +19,13 @@ public final class Candidates {
 
     private static final double SOLD_LEAST = 0.02;
 
+    /** The shortest fish that is asked about. */
+    @Unit("m")
+    public static final double LEAST = 0.003;
+
+    /** Individuals that were never measured may be a little longer than the longest that was; this project's own. */
+    private static final double LONGER = 1.1;
+
     private Candidates() {}
 
     /** A candidate that cannot be read: what was found, what is expected. */
@@ -56,7 +63,7 @@ public final class Candidates {
             return new Animals(species, count, 0);
         }
         double length = found.group(3) == null ? sold(fish) : length(found.group(3), found.group(4));
-        if (length > 1.1 * fish.size().most() || length < 0.003) {
+        if (length > most(fish) || length < LEAST) {
             throw new Unreadable("found a " + fish.name().common() + " of " + found.group(3) + " " + found.group(4)
                     + "; expected at most " + Math.round(100 * fish.size().most()) + " cm, its greatest known length.");
         }
@@ -70,6 +77,11 @@ public final class Candidates {
             case "in" -> value * 0.0254;
             default -> value / 100;
         };
+    }
+
+    /** The longest fish of its kind that is believed. */
+    public static @Unit("m") double most(FishSpecies fish) {
+        return LONGER * fish.size().most();
     }
 
     /** Length at which shops usually sell it, where nobody says how long this one is. */

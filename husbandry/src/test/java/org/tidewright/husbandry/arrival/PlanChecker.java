@@ -22,7 +22,7 @@ import org.tidewright.husbandry.arrival.Happened.Lost;
  * Whether a plan keeps every rule, judged by the plan's own dates and masses: written from docs/science/arrival.md, and
  * nothing of the planner's code is used.
  */
-final class PlanChecker {
+public final class PlanChecker {
     /** Relative to masses of grams. */
     private static final double ROUNDING = 1e-9;
 
@@ -36,7 +36,7 @@ final class PlanChecker {
     }
 
     /** What is wrong with a plan; nothing if it is sound. */
-    static List<String> faults(ArrivalPlan plan) {
+    public static List<String> faults(ArrivalPlan plan) {
         PlanChecker checker = new PlanChecker(plan.request(), plan.arrivals());
         checker.everybodyOnce(plan);
         checker.dates();

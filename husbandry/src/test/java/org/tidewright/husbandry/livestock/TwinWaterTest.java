@@ -32,7 +32,8 @@ class TwinWaterTest {
     @Test
     void fishOfNoKnownSpeciesStayAsThePlanSaysAndThoseOfTheLogJoinThem() {
         Animals gramma = SettingsByHand.animals("Gramma loreto", 2);
-        Plan peopled = TwinWater.peopled(NANO, community(List.of(gramma), List.of()));
+        Plan peopled =
+                Peopled.of(NANO, community(List.of(gramma), List.of()), TODAY).plan();
         double more = 2 * gramma.fish().mass(gramma.length());
         assertThat(mass(peopled)).isCloseTo(mass(NANO) + more, within(1e-12));
         assertThat(requireNonNull(peopled.inhabitants()).fish())
@@ -46,7 +47,8 @@ class TwinWaterTest {
 
     @Test
     void twoThatComeTogetherWeighMoreThanOneAndCoralsAreNotPutIn() {
-        Water water = new TwinWater(NANO, community(List.of(), List.of()), TODAY, Ensemble.Progress.UNWATCHED);
+        Water water =
+                new TwinWater(Peopled.of(NANO, community(List.of(), List.of()), TODAY), Ensemble.Progress.UNWATCHED);
         Animals gramma = SettingsByHand.animals("Gramma loreto", 1);
         Animals royal = SettingsByHand.animals("Pterapogon kauderni", 3);
         Burden alone = water.with(gramma, List.of()).orElseThrow();

@@ -215,6 +215,18 @@ class ArchitectureTest {
     }
 
     @Test
+    void onlyOnePackageKnowsTheCalendarLibrary() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(OURS + "husbandry.calendar")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("biweekly..")
+                .because("days go in and the text of a file comes out")
+                .check(everything);
+    }
+
+    @Test
     void whatIsWrittenIsDatedByTheClockThatWasGiven() {
         noClasses()
                 .that()

@@ -38,6 +38,8 @@ class PagesIT {
         "/systems/harbour-room/shop",
         "/systems/harbour-room/shop?look=tang&kind=coral&seen=coral_jelly",
         "/systems/window-nano/shop?look=achilles&units=us",
+        "/systems/harbour-room/arrivals",
+        "/systems/quarantine-box/arrivals?units=us",
         "/systems/harbour-room/ph",
         "/systems/window-nano/ph?ph=8.0&units=us",
         "/systems/harbour-room/quarantine",

@@ -4,7 +4,9 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.tidewright.husbandry.advice.Report;
+import org.tidewright.husbandry.burden.CalmAddition;
 import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Journal;
@@ -75,6 +77,21 @@ public interface Desk {
 
     /** What animals that may come would do to the water, by the twin of a plan with who lives there today. */
     WaterSoon waterWith(Plan plan, Community community);
+
+    /** The most that may come at once by the twin of a plan with who lives there today; null while that is being worked out behind the pages. */
+    @Nullable
+    CalmAddition calmAddition(Plan plan, Community community);
+
+    /** The file of a system's wish list; empty where there is none. */
+    String wishes(String id);
+
+    /**
+     * Keeps the file of a system's wish list.
+     *
+     * @param before what the writer began from
+     * @return false where the file says something else by now; nothing was kept
+     */
+    boolean keepWishes(String id, String before, String text);
 
     /** Where lines about all systems are kept. */
     Journal journal();

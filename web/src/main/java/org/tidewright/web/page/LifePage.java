@@ -45,6 +45,11 @@ public record LifePage(
     /** A kind that lives here. */
     public record Resident(String count, String common, String scientific, String now, String grown) {}
 
+    /** Where a list of several is given its days. */
+    public String arrivalsHref() {
+        return href.replaceFirst("/life$", "/arrivals");
+    }
+
     public boolean refused() {
         return !faults.isEmpty();
     }
@@ -57,7 +62,7 @@ public record LifePage(
     /** The page of a system; with verdicts where somebody was asked for. */
     public static LifePage of(Desk desk, SystemView view, @Nullable String typed, UnitSystem units) {
         Desk.KnownSpecies species = desk.species();
-        Household household = Household.of(desk, view);
+        CandidateSetting household = CandidateSetting.of(desk, view);
         Community community = household.community();
         // Asked for even where nobody is a candidate yet, so that the twin has begun before one is.
         WaterSoon water = desk.waterWith(view.plan(), community);

@@ -128,6 +128,19 @@ public final class Pages {
         return html("shop", reader.around(title, "shop", 12, desk.systems(), view.entry()), page);
     }
 
+    /**
+     * Whom a keeper wishes for, and when each comes.
+     *
+     * @param typed what was typed and refused; null for the list that is kept
+     * @param echo what became of what was just sent; null for nothing
+     */
+    public String arrivals(
+            SystemView view, String token, @Nullable ArrivalsForm typed, @Nullable String echo, Reader reader) {
+        String title = "Arrivals: " + view.entry().name();
+        Chrome chrome = reader.around(title, "arrivals", 30, desk.systems(), view.entry());
+        return html("arrivals", chrome, ArrivalsPage.of(desk, view, token, typed, echo, reader.units(view.entry())));
+    }
+
     /** What holds the pH where it is. */
     public String ph(SystemView view, PhPage page, Reader reader) {
         String title = "pH: " + view.entry().name();

@@ -30,6 +30,7 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
             "pH",
             "Life",
             "Shop",
+            "Arrivals",
             "Corals",
             "Build",
             "New tank",

@@ -97,7 +97,7 @@ public record ShopPage(
     public static ShopPage of(
             Desk desk, SystemView view, Levers.Query query, List<String> seen, List<String> files, UnitSystem units) {
         Desk.KnownSpecies species = desk.species();
-        Household household = Household.of(desk, view);
+        CandidateSetting household = CandidateSetting.of(desk, view);
         List<String> faults = new ArrayList<>();
         String look = look(query.get("look"), faults);
         NameSearch search = NameSearch.of(look, species.catalogue().all());
@@ -138,7 +138,7 @@ public record ShopPage(
                 OffsetDateTime.now(desk.clock()),
                 ShopAnimal.judge(
                         desk.species().catalogue().all(),
-                        Household.of(desk, view).setting(),
+                        CandidateSetting.of(desk, view).setting(),
                         units),
                 units);
     }
@@ -169,7 +169,7 @@ public record ShopPage(
         return unknown;
     }
 
-    private static String household(SystemView view, Household household) {
+    private static String household(SystemView view, CandidateSetting household) {
         int kinds = household.community().residents().size();
         String with = kinds == 0
                 ? "where nobody that is known lives yet"

@@ -26,6 +26,7 @@ import org.tidewright.husbandry.advice.Report;
 import org.tidewright.husbandry.advice.Sentence;
 import org.tidewright.husbandry.advice.Source;
 import org.tidewright.husbandry.burden.Burden;
+import org.tidewright.husbandry.burden.CalmAddition;
 import org.tidewright.husbandry.day.DayStudy;
 import org.tidewright.husbandry.journal.BothLogs;
 import org.tidewright.husbandry.journal.Draft;
@@ -79,6 +80,7 @@ public class HandMadeDesk implements Desk {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-07T19:40:00Z"), ZoneId.of("Europe/Berlin"));
 
     private final Map<String, Kept> systems = new LinkedHashMap<>();
+    private final Map<String, String> wishes = new LinkedHashMap<>();
     private final Journal journal = new HandMadeJournal(CLOCK);
     private final HandMadeProbes probes = new HandMadeProbes();
     private final Photos photos = new HandMadePhotos();
@@ -231,6 +233,26 @@ public class HandMadeDesk implements Desk {
     @Override
     public BareTankWater bareTank(Plan plan) {
         return BARE_TANKS.computeIfAbsent(plan, BareTankWater::of);
+    }
+
+    /** Not asked of the twin: 40 g. */
+    @Override
+    public CalmAddition calmAddition(Plan plan, Community community) {
+        return new CalmAddition(0.04, 0.1, 13);
+    }
+
+    @Override
+    public synchronized String wishes(String id) {
+        return wishes.getOrDefault(id, "");
+    }
+
+    @Override
+    public synchronized boolean keepWishes(String id, String before, String text) {
+        if (!wishes(id).equals(before)) {
+            return false;
+        }
+        wishes.put(id, text);
+        return true;
     }
 
     @Override

@@ -17,15 +17,15 @@ import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
 
 /** Who lives in a system, and what it offers, as plans and logs have it now. */
-record Household(Community community, Setting setting) {
-    static Household of(Desk desk, SystemView view) {
+record CandidateSetting(Community community, Setting setting) {
+    static CandidateSetting of(Desk desk, SystemView view) {
         ZoneId zone = desk.clock().getZone();
         LocalDate today = LocalDate.now(desk.clock());
         Catalogue catalogue = desk.species().catalogue();
         List<Line> lines = desk.journal().lines(view.entry().id(), Span.EVER, EnumSet.allOf(Kind.class));
         Community community = Community.of(view.plan(), lines, catalogue, today, zone);
         Home home = Homes.of(view.plan(), Homes.age(lines, today, zone), Steadiness.alkalinity(desk.water(view)));
-        return new Household(
+        return new CandidateSetting(
                 community, Setting.of(today, view.plan(), home, community, catalogue, Boxes.isolation(desk, view)));
     }
 }
