@@ -42,6 +42,11 @@ public final class Boxes {
                 .findFirst();
     }
 
+    /** Where the animals of a quarantine tank go to live; empty of any other system, and where none goes by that name. */
+    public static Optional<SystemView> displayOf(Desk desk, SystemView box) {
+        return Optional.ofNullable(box.plan().quarantine()).flatMap(quarantine -> served(desk, quarantine));
+    }
+
     private static boolean isMeant(Quarantine quarantine, SystemView view) {
         return quarantine.isFor(view.entry().name(), view.entry().id());
     }

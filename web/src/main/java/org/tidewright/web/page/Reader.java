@@ -110,7 +110,7 @@ public record Reader(@Nullable UnitSystem chosen, String path, String query, Str
         return path + "?" + (query.isEmpty() ? "" : query + "&") + "units=" + units;
     }
 
-    static String href(SystemEntry system) {
+    public static String href(SystemEntry system) {
         return "/systems/" + system.id();
     }
 

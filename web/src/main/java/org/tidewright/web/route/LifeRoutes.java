@@ -3,8 +3,10 @@ package org.tidewright.web.route;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.Optional;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
+import org.tidewright.web.page.Boxes;
 import org.tidewright.web.page.LifePage;
 import org.tidewright.web.page.Pages;
 import org.tidewright.web.page.Reader;
@@ -30,6 +32,12 @@ public final class LifeRoutes {
 
     private void life(Context ctx) {
         SystemView view = SystemRoutes.system(desk, ctx);
+        Optional<SystemView> display = Boxes.displayOf(desk, view);
+        if (display.isPresent() && ctx.queryParam("consider") != null) {
+            // Whoever asks for a quarantine tank means the display behind it.
+            ctx.redirect(Reader.href(display.get().entry()) + "/life?" + ctx.queryString(), HttpStatus.FOUND);
+            return;
+        }
         Reader reader = Readers.of(ctx, assets);
         LifePage page = LifePage.of(desk, view, ctx.queryParam("consider"), reader.units(view.entry()));
         if (page.refused()) {

@@ -3,8 +3,10 @@ package org.tidewright.web.route;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.Optional;
 import org.tidewright.web.desk.Desk;
 import org.tidewright.web.desk.SystemView;
+import org.tidewright.web.page.Boxes;
 import org.tidewright.web.page.Pages;
 import org.tidewright.web.page.Reader;
 import org.tidewright.web.page.ShopPage;
@@ -28,6 +30,12 @@ public final class ShopRoutes {
 
     private void shop(Context ctx) {
         SystemView view = SystemRoutes.system(desk, ctx);
+        Optional<SystemView> display = Boxes.displayOf(desk, view);
+        if (display.isPresent()) {
+            // Nobody buys for a quarantine tank alone.
+            ctx.redirect(Reader.href(display.get().entry()) + "/shop", HttpStatus.FOUND);
+            return;
+        }
         Reader reader = Readers.of(ctx, assets);
         ShopPage page = ShopPage.of(
                 desk, view, ctx::queryParam, ctx.queryParams("seen"), assets.addresses(), reader.units(view.entry()));

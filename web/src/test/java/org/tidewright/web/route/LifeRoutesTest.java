@@ -57,4 +57,15 @@ class LifeRoutesTest extends Served {
         assertThat(answer.headers().firstValue("Refresh")).isEmpty();
         assertThat(answer.body()).doesNotContain("looks again in a moment");
     }
+
+    @Test
+    void whoAsksOnAQuarantineTankIsAnsweredForItsDisplay() {
+        HttpResponse<String> life = visitor.get("/systems/quarantine-box/life?consider=royal+gramma");
+        assertThat(life.statusCode()).isEqualTo(302);
+        assertThat(life.headers().firstValue("Location").orElse(""))
+                .endsWith("/systems/harbour-room/life?consider=royal+gramma");
+        HttpResponse<String> shop = visitor.get("/systems/quarantine-box/shop");
+        assertThat(shop.headers().firstValue("Location").orElse("")).endsWith("/systems/harbour-room/shop");
+        assertThat(visitor.get("/systems/quarantine-box/life").statusCode()).isEqualTo(200);
+    }
 }
