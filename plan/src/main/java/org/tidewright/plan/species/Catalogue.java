@@ -1,5 +1,7 @@
 package org.tidewright.plan.species;
 
+import static java.util.stream.Collectors.joining;
+
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
@@ -20,6 +22,9 @@ import org.tidewright.plan.source.Basis;
 
 /** All species that are known: those of the program, and a keeper's own over them. */
 public final class Catalogue {
+    /** So many kinds are named to somebody who gave but a word of their names. */
+    private static final int SHOWN = 3;
+
     private static final Map<String, SpeciesSource> SOURCES = sources();
     private static final Catalogue OF_PROGRAM = program();
 
@@ -96,9 +101,26 @@ public final class Catalogue {
         return Optional.ofNullable(byName.get(name.strip().toLowerCase(Locale.ROOT)));
     }
 
-    /** {@code Did you mean “yellow tang”?}, or nothing. */
+    /** {@code Did you mean “yellow tang”?}, or of which kind where several go by a word; or nothing. */
     public String suggestion(String name) {
-        return Spelling.suggestion(name, byName.keySet());
+        String word = " " + name.strip().toLowerCase(Locale.ROOT) + " ";
+        List<String> kinds = all().stream()
+                .map(Species::name)
+                .filter(each -> word(each.common()).contains(word)
+                        || word(each.scientific()).contains(word))
+                .map(Species.Name::common)
+                .distinct()
+                .sorted()
+                .toList();
+        if (kinds.isEmpty()) {
+            return Spelling.suggestion(name, byName.keySet());
+        }
+        String first = kinds.stream().limit(SHOWN).map(each -> "“" + each + "”").collect(joining(", "));
+        return "Which of them: " + first + (kinds.size() > SHOWN ? " or " + (kinds.size() - SHOWN) + " more?" : "?");
+    }
+
+    private static String word(String name) {
+        return " " + name.toLowerCase(Locale.ROOT) + " ";
     }
 
     private static Catalogue program() {

@@ -79,4 +79,13 @@ class CatalogueTest {
         assertThat(CATALOGUE.withInvertebrates("").faults()).isNotEmpty();
         assertThat(CATALOGUE.withFish("a,b\n1,2,3\n").faults()).isNotEmpty();
     }
+
+    @Test
+    void aWordBySeveralKindsIsAskedAboutAndNotTakenForAMisspeltOne() {
+        assertThat(CATALOGUE.suggestion("Clownfish"))
+                .startsWith("Which of them: “")
+                .contains("clownfish”, “")
+                .endsWith(" more?");
+        assertThat(CATALOGUE.suggestion("Gramma")).contains("“royal gramma”").endsWith("”?");
+    }
 }
