@@ -20,6 +20,7 @@ final class QuarantineRule implements Rule {
         }
         List<Finding> findings = new ArrayList<>();
         isolation.fallows().stream()
+                .filter(fallow -> !fallow.isOver(seen.setting().today()))
                 .max(Comparator.comparing(FallowState::restock))
                 .ifPresent(fallow -> findings.add(fallow(seen, fallow)));
         findings.add(room(seen, isolation.rooms()));

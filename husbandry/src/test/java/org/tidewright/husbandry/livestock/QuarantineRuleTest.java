@@ -81,4 +81,14 @@ class QuarantineRuleTest {
                         null))
                 .isEmpty();
     }
+
+    /** White spot is waited for 76 days: from 1 August they were over on 16 October, though no line of the log ended them. */
+    @Test
+    void aFallowWhoseDaysAreOverHoldsNobodyUp() {
+        FallowState over = new FallowState(
+                Parasite.WHITE_SPOT, LocalDate.of(2026, 8, 1), List.of(), FallowSpan.of(Parasite.WHITE_SPOT, 25));
+        assertThat(judge("Gramma loreto", new Isolation(List.of(new Room("box", 30, false, null)), List.of(over))))
+                .extracting(Finding::call)
+                .containsExactly(Call.YES);
+    }
 }
